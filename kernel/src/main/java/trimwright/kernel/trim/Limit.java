@@ -1,0 +1,15 @@
+package trimwright.kernel.trim;
+
+/** A limit of the rideable window that a trim point breaks. */
+public enum Limit {
+  /** Less than the chosen number of degrees to the first stalled strip. */
+  STALL_MARGIN,
+  /** The foot-pressure centre lies too near a foot. */
+  FOOT_SHARE,
+  /** Pitch unstable with the feet still. */
+  STATIC_MARGIN,
+  /** The deck is tilted more than the chosen angle. */
+  PITCH,
+  /** The board's bow or stern would touch the chop. */
+  BOARD_CLEARANCE
+}

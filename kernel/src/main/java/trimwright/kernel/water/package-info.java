@@ -1,0 +1,2 @@
+/** Density, viscosity and vapour pressure of fresh and salt water. */
+package trimwright.kernel.water;
