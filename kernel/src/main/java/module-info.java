@@ -1,8 +1,9 @@
 /**
- * The computation: water, sections, lifting surfaces, the rest of the craft, trim, and the cause of a trim.
+ * The computation: water, sections, lifting surfaces, the rest of the craft, trim, and the cause of
+ * a trim.
  *
- * <p>SI units and radians throughout. Nothing here reads a file, a clock or the network, logs, or knows of a
- * framework. Axes and signs are stated once, in {@link trimwright.kernel.frame}.
+ * <p>SI units and radians throughout. Nothing here reads a file, a clock or the network, logs, or
+ * knows of a framework. Axes and signs are stated once, in {@link trimwright.kernel.frame}.
  */
 module trimwright.kernel {
   requires ojalgo;

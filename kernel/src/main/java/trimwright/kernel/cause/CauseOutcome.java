@@ -15,7 +15,12 @@ public sealed interface CauseOutcome {
    * @param footShare [1]
    * @param footPressure foot-pressure centre ahead of the mast's axis [m]
    */
-  record Split(TrimPoint ridden, TrimPoint wished, CauseParts pitch, CauseParts footShare, CauseParts footPressure)
+  record Split(
+      TrimPoint ridden,
+      TrimPoint wished,
+      CauseParts pitch,
+      CauseParts footShare,
+      CauseParts footPressure)
       implements CauseOutcome {}
 
   /**

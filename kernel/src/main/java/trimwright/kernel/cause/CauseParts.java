@@ -3,8 +3,8 @@ package trimwright.kernel.cause;
 import java.util.OptionalDouble;
 
 /**
- * One quantity's split. Ridden minus wanted is speed part plus set part, exactly; with a measurement, measured minus wanted
- * is speed part plus set part plus unexplained part, exactly.
+ * One quantity's split. Ridden minus wanted is speed part plus set part, exactly; with a
+ * measurement, measured minus wanted is speed part plus set part plus unexplained part, exactly.
  *
  * @param ridden computed at the speed ridden
  * @param atWishedSpeed computed at the wished speed

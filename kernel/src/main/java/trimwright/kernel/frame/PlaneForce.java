@@ -22,7 +22,8 @@ public record PlaneForce(double forward, double up, double noseUp) {
    * @return the force with its moment about the reference point
    */
   public static PlaneForce at(double forward, double up, double ahead, double above) {
-    // Nose up positive: an upward force ahead of the point lifts the nose, a forward force above it presses it down.
+    // Nose up positive: an upward force ahead of the point lifts the nose, a forward force above it
+    // presses it down.
     return new PlaneForce(forward, up, up * ahead - forward * above);
   }
 

@@ -8,7 +8,8 @@ package trimwright.kernel.rig;
  * @param width [m]
  * @param thickness [m]
  * @param volume [m³]
- * @param massCentreAhead mass centre ahead of the mast's axis with the mast in the middle of its track [m]
+ * @param massCentreAhead mass centre ahead of the mast's axis with the mast in the middle of its
+ *     track [m]
  * @param massCentreBelowDeck mass centre below the deck [m]
  * @param track how far the mast is moved forward from the middle of its track [m]
  */

@@ -7,7 +7,8 @@ import trimwright.kernel.surface.WingShape;
  * A front wing or a stabilizer as it is bolted on.
  *
  * @param shape geometry
- * @param setting root chord's angle to the fuselage without any shim, leading edge up positive [rad]
+ * @param setting root chord's angle to the fuselage without any shim, leading edge up positive
+ *     [rad]
  * @param height root quarter chord above the fuselage's axis [m]
  * @param mass [kg]
  * @param massAboveAxis height of the mass centre above the fuselage's axis [m]

@@ -9,10 +9,12 @@ import trimwright.kernel.section.Finish;
  * @param chord [m]
  * @param thickness [m]
  * @param baseAngle the deck's angle to the fuselage, nose up positive [rad]
- * @param rake how far the mast's foot swings forward from the right angle to the fuselage [rad]; 0 for a square mast
+ * @param rake how far the mast's foot swings forward from the right angle to the fuselage [rad]; 0
+ *     for a square mast
  * @param mass [kg]
  * @param massAboveAxis height of the mass centre above the fuselage's axis [m]
- * @param volume of the whole mast [m³]; {@code NaN}-free: 0 when it is to be computed from the profile
+ * @param volume of the whole mast [m³]; {@code NaN}-free: 0 when it is to be computed from the
+ *     profile
  * @param finish surface state
  */
 public record Mast(

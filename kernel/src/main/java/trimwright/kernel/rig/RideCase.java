@@ -13,7 +13,8 @@ import trimwright.kernel.water.Water;
  * @param rider the rider
  * @param setup the parts and their settings
  * @param immersion depth of the front wing's root quarter chord [m]
- * @param pullAboveDeck height of a handle pull above the deck [m], where a wing, kite or tow line pulls
+ * @param pullAboveDeck height of a handle pull above the deck [m], where a wing, kite or tow line
+ *     pulls
  */
 public record RideCase(
     Water water,

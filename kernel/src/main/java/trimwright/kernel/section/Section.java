@@ -1,12 +1,13 @@
 package trimwright.kernel.section;
 
 /**
- * What a wing section does in two-dimensional flow. Coefficients are made dimensionless with the chord; angles are
- * measured from the chord line, leading edge up positive.
+ * What a wing section does in two-dimensional flow. Coefficients are made dimensionless with the
+ * chord; angles are measured from the chord line, leading edge up positive.
  *
- * <p>This is the door between sections and everything that stands on them: a model built on friction lines and measured
- * data comes in here first, a boundary-layer solution later, and nothing outside this package has to know.
- * Implementations are immutable and may be shared between threads.
+ * <p>This is the door between sections and everything that stands on them: a model built on
+ * friction lines and measured data comes in here first, a boundary-layer solution later, and
+ * nothing outside this package has to know. Implementations are immutable and may be shared between
+ * threads.
  */
 public interface Section {
 
@@ -43,6 +44,8 @@ public interface Section {
   /** Most negative lift coefficient [1] at a Reynolds number [1] on the chord. */
   double minimumLift(double reynolds, Finish finish);
 
-  /** Lowest pressure coefficient [1] on the surface at a lift coefficient [1], from inviscid flow. */
+  /**
+   * Lowest pressure coefficient [1] on the surface at a lift coefficient [1], from inviscid flow.
+   */
   double minimumPressure(double liftCoefficient);
 }

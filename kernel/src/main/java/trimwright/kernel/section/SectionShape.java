@@ -3,8 +3,8 @@ package trimwright.kernel.section;
 import java.util.Arrays;
 
 /**
- * A closed outline: from the trailing edge over the upper surface to the leading edge and back below, chord 1, leading edge
- * at the origin, x aft, y up.
+ * A closed outline: from the trailing edge over the upper surface to the leading edge and back
+ * below, chord 1, leading edge at the origin, x aft, y up.
  *
  * <p>Placeholder of the first skeleton: constructors check and copy.
  */
@@ -22,7 +22,10 @@ public final class SectionShape {
   public SectionShape(double[] x, double[] y) {
     if (x.length != y.length || x.length < 5) {
       throw new IllegalArgumentException(
-          "a section outline needs as many x as y and at least 5 points, was " + x.length + " and " + y.length);
+          "a section outline needs as many x as y and at least 5 points, was "
+              + x.length
+              + " and "
+              + y.length);
     }
     this.x = x.clone();
     this.y = y.clone();

@@ -4,8 +4,9 @@ import java.util.List;
 import trimwright.kernel.rig.RideCase;
 
 /**
- * Solves one case. Building a solver computes the lifting surfaces' response over pitch once; every speed asked for
- * afterwards is cheap. A solver holds no shared state but is not safe for use by several threads at once.
+ * Solves one case. Building a solver computes the lifting surfaces' response over pitch once; every
+ * speed asked for afterwards is cheap. A solver holds no shared state but is not safe for use by
+ * several threads at once.
  */
 public final class CaseSolver {
   private CaseSolver() {}

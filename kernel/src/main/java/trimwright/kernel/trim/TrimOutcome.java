@@ -33,9 +33,11 @@ public sealed interface TrimOutcome {
    *
    * @param speed the speed asked for [m/s]
    * @param reason why not
-   * @param wouldNeed the balance of forces that nobody could hold or no drive could push, where one exists
+   * @param wouldNeed the balance of forces that nobody could hold or no drive could push, where one
+   *     exists
    */
-  record NoTrim(double speed, NoTrimReason reason, Optional<TrimPoint> wouldNeed) implements TrimOutcome {
+  record NoTrim(double speed, NoTrimReason reason, Optional<TrimPoint> wouldNeed)
+      implements TrimOutcome {
     @Override
     public Optional<TrimPoint> findPoint() {
       return Optional.empty();

@@ -11,7 +11,8 @@ import java.util.Set;
  * @param frontWingAngleOfAttack front wing's root chord against the undisturbed stream [rad]
  * @param footShare part of the vertical foot load on the front foot [1]
  * @param footPressureAheadOfMast foot-pressure centre ahead of the mast's axis, along the deck [m]
- * @param massCentreAheadOfMast rider's own mass centre ahead of the mast's axis [m]; air drag or a pull stands between
+ * @param massCentreAheadOfMast rider's own mass centre ahead of the mast's axis [m]; air drag or a
+ *     pull stands between
  * @param frontLeg vertical load on the front foot [kg]
  * @param backLeg vertical load on the back foot [kg]
  * @param forwardReserve how far the foot-pressure centre can still go forward [m]
@@ -23,10 +24,12 @@ import java.util.Set;
  * @param frontWingLiftCoefficient front wing's lift on its area [1]
  * @param frontWingReynolds on the mean chord [1]
  * @param stallMargin nose-up change of pitch to the first stalled strip of either wing [rad]
- * @param staticMargin -dM/dL at fixed speed and thrust, moment about the mass centre of all, feet fixed [m]
+ * @param staticMargin -dM/dL at fixed speed and thrust, moment about the mass centre of all, feet
+ *     fixed [m]
  * @param deckLeverShare the part of the static margin that the deck's height makes [m]
  * @param footShareGrowth change of foot share with speed [s/m]
- * @param pitchPerShift change of pitch per metre of forward weight shift at fixed speed [rad/m]; empty near neutral
+ * @param pitchPerShift change of pitch per metre of forward weight shift at fixed speed [rad/m];
+ *     empty near neutral
  * @param forceResidual of the two force equations [N]
  * @param momentResidual of the moment equation [N·m]
  * @param momentTerms about the datum
