@@ -1,0 +1,16 @@
+package trimwright.exchange.read;
+
+import trimwright.kernel.rig.RideCase;
+
+/**
+ * A case file that was accepted.
+ *
+ * @param name what people call the case; "unnamed case" where the file has no name
+ * @param digest SHA-256 of the canonical form in lower-case hexadecimal: the same for every order
+ *     of keys, every comment and every way of writing a number
+ * @param rideCase what the computation reads
+ * @param notes the rest
+ * @param text the original text
+ */
+public record CaseFile(
+    String name, String digest, RideCase rideCase, CaseNotes notes, String text) {}

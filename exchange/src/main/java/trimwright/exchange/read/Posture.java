@@ -1,0 +1,22 @@
+package trimwright.exchange.read;
+
+/** How a rider holds the body on the deck. */
+public enum Posture {
+  /** On both feet. */
+  STANDING("standing"),
+  /** On the knees. */
+  KNEELING("kneeling"),
+  /** Lying face down. */
+  PRONE("prone");
+
+  private final String code;
+
+  Posture(String code) {
+    this.code = code;
+  }
+
+  /** The word in a case file. */
+  public String code() {
+    return code;
+  }
+}
