@@ -1,0 +1,71 @@
+package trimwright.desk;
+
+import java.util.Objects;
+import trimwright.exchange.read.CaseFile;
+import trimwright.kernel.cause.CauseOutcome;
+import trimwright.kernel.trim.CaseSolver;
+import trimwright.kernel.trim.Curve;
+import trimwright.kernel.trim.TrimOutcome;
+
+/**
+ * A case and what can be asked about it. Making a study computes the lifting surfaces once; every
+ * question afterwards is quick.
+ *
+ * <p>Holds one solver with its work space: not safe for use by several threads at once. Make one
+ * study per request or per thread.
+ */
+public final class CaseStudy {
+  private final CaseFile caseFile;
+  private final CaseSolver solver;
+
+  private CaseStudy(CaseFile caseFile) {
+    this.caseFile = Objects.requireNonNull(caseFile, "caseFile");
+    this.solver = CaseSolver.of(caseFile.rideCase());
+  }
+
+  /**
+   * A study of one case.
+   *
+   * @param caseFile the case as it was read
+   * @return its study
+   */
+  public static CaseStudy of(CaseFile caseFile) {
+    return new CaseStudy(caseFile);
+  }
+
+  /** The case studied. */
+  public CaseFile caseFile() {
+    return caseFile;
+  }
+
+  /**
+   * Trim points over speed, with the speeds that people ask for.
+   *
+   * @param range the speeds
+   * @return the curve
+   */
+  public Curve curve(SpeedRange range) {
+    return solver.curve(range.list());
+  }
+
+  /**
+   * The trim at one speed.
+   *
+   * @param speed through the water [m/s], above 0
+   * @return a trim point, or the reason why there is none
+   */
+  public TrimOutcome trim(double speed) {
+    return solver.trim(speed);
+  }
+
+  /**
+   * How much of the ride comes from its speed and how much from the setup, with the pitch measured
+   * on the water where the case file gives one.
+   *
+   * @param riddenSpeed the speed ridden [m/s], above 0
+   * @return the split, or the speed that has no trim point
+   */
+  public CauseOutcome cause(double riddenSpeed) {
+    throw new UnsupportedOperationException("skeleton");
+  }
+}
