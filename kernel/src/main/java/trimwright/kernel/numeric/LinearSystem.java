@@ -4,8 +4,9 @@ import org.ojalgo.matrix.decomposition.LU;
 import org.ojalgo.matrix.store.R064Store;
 
 /**
- * A dense square system of linear equations, factored once and solved for many right-hand sides. One object is one
- * workspace: it may be factored again and again without new memory, and is not for use by two threads.
+ * A dense square system of linear equations, factored once and solved for many right-hand sides.
+ * One object is one workspace: it may be factored again and again without new memory, and is not
+ * for use by two threads.
  */
 public final class LinearSystem {
   private final int size;

@@ -1,12 +1,13 @@
 package trimwright.kernel.surface;
 
 /**
- * The starboard halves of all surfaces as horseshoe vortices, in water axes at one pitch. Plain arrays, because the
- * influence loops run over them a hundred thousand times a second.
+ * The starboard halves of all surfaces as horseshoe vortices, in water axes at one pitch. Plain
+ * arrays, because the influence loops run over them a hundred thousand times a second.
  *
- * <p>Edges are numbered surface by surface, within a surface by panel along the chord, within that from root to tip; panels
- * likewise. Panel p of a row lies between that row's edges p and p+1 counted from the row's first. Each edge starts at the
- * quarter of its panel, runs along the chord line to the trailing edge and from there along the stream.
+ * <p>Edges are numbered surface by surface, within a surface by panel along the chord, within that
+ * from root to tip; panels likewise. Panel p of a row lies between that row's edges p and p+1
+ * counted from the row's first. Each edge starts at the quarter of its panel, runs along the chord
+ * line to the trailing edge and from there along the stream.
  */
 final class HalfLattice {
   final Strips[] surfaces;

@@ -1,25 +1,30 @@
 package trimwright.kernel.surface;
 
 /**
- * Velocities that the starboard horseshoe vortices induce, by the law of Biot and Savart (for straight segments and half lines as
- * in J. Katz, A. Plotkin, Low-Speed Aerodynamics, 2nd ed. 2001, section 2.11, from memory). The port half and the mirror
- * images above the free surface are had by asking at mirrored points, see {@link Lattice}.
+ * Velocities that the starboard horseshoe vortices induce, by the law of Biot and Savart (for
+ * straight segments and half lines as in J. Katz, A. Plotkin, Low-Speed Aerodynamics, 2nd ed. 2001,
+ * section 2.11, from memory). The port half and the mirror images above the free surface are had by
+ * asking at mirrored points, see {@link Lattice}.
  *
- * <p>The loops have no branches and run over plain arrays so that the compiler can do several lanes at once. One object is
- * one workspace: not for use by two threads.
+ * <p>The loops have no branches and run over plain arrays so that the compiler can do several lanes
+ * at once. One object is one workspace: not for use by two threads.
  */
 final class Influence {
   private static final double QUARTER_OVER_PI = 0.25 / Math.PI;
 
   /**
-   * Relative guard of the segment's denominator: on the segment's own line numerator and denominator both vanish; this
-   * makes the quotient 0 there and changes nothing elsewhere (1e-9 relative at right angles).
+   * Relative guard of the segment's denominator: on the segment's own line numerator and
+   * denominator both vanish; this makes the quotient 0 there and changes nothing elsewhere (1e-9
+   * relative at right angles).
    */
   private static final double LINE_GUARD = 1e-9;
 
   private final HalfLattice lattice;
 
-  /** Square of the core radius of each edge's wake as seen from a surface, and 0/1 whether it counts as a line there. */
+  /**
+   * Square of the core radius of each edge's wake as seen from a surface, and 0/1 whether it counts
+   * as a line there.
+   */
   private final double[][] wakeCore;
 
   private final double[][] wakeCounts;
@@ -68,10 +73,12 @@ final class Influence {
   }
 
   /**
-   * Adds to a row of the system what every horseshoe of unit strength induces along a direction at a point.
+   * Adds to a row of the system what every horseshoe of unit strength induces along a direction at
+   * a point.
    *
    * @param seenFrom the surface the point belongs to
-   * @param sheets whether wakes of surfaces further forward are taken as sheets (near by) or as lines (far off)
+   * @param sheets whether wakes of surfaces further forward are taken as sheets (near by) or as
+   *     lines (far off)
    */
   void addRow(
       double px,
@@ -105,7 +112,14 @@ final class Influence {
   }
 
   private void edgesAlong(
-      double px, double py, double pz, double nx, double ny, double nz, double[] core, double[] counts) {
+      double px,
+      double py,
+      double pz,
+      double nx,
+      double ny,
+      double nz,
+      double[] core,
+      double[] counts) {
     HalfLattice h = lattice;
     int n = h.edges;
     double[] ex = h.startX;
@@ -171,11 +185,12 @@ final class Influence {
   }
 
   /**
-   * The wake of one surface as a sheet. Lines would give a point that lies in the sheet whatever the nearest line says;
-   * the sheet spreads each edge's vorticity evenly between the centres of the two strips beside it, level at the height of
-   * that edge's trailing edge, and its integral is closed: with u across, z above, x behind and s the distance,
-   * the integral of u/(u²+z²) (1 + x/s) is ln(s - x) and that of z/(u²+z²) (1 + x/s) is atan(u/z) + atan(x u / (z s)).
-   * The root edge is left out: what starboard sheds there, port takes away.
+   * The wake of one surface as a sheet. Lines would give a point that lies in the sheet whatever
+   * the nearest line says; the sheet spreads each edge's vorticity evenly between the centres of
+   * the two strips beside it, level at the height of that edge's trailing edge, and its integral is
+   * closed: with u across, z above, x behind and s the distance, the integral of u/(u²+z²) (1 +
+   * x/s) is ln(s - x) and that of z/(u²+z²) (1 + x/s) is atan(u/z) + atan(x u / (z s)). The root
+   * edge is left out: what starboard sheds there, port takes away.
    */
   private void sheet(double px, double py, double pz, int row, boolean sideways) {
     HalfLattice h = lattice;
@@ -194,7 +209,10 @@ final class Influence {
       double s2 = Math.sqrt(behind * behind + u2 * u2 + z * z);
       double core = 1e-6 * (to - from) * (to - from);
       ribbon[k] =
-          Math.log((u2 * u2 + z * z + core) * (s1 + behind) / ((u1 * u1 + z * z + core) * (s2 + behind)))
+          Math.log(
+                  (u2 * u2 + z * z + core)
+                      * (s1 + behind)
+                      / ((u1 * u1 + z * z + core) * (s2 + behind)))
               / (to - from);
       ribbonY[k] = 0;
       if (sideways && z != 0) {
@@ -245,8 +263,7 @@ final class Influence {
       double across = by * by + bz * bz;
       double rb = Math.sqrt(bx * bx + across);
       double rr = r * rb;
-      double c =
-          shed[e] * (r + rb) / (rr * (rr * (1 + LINE_GUARD) + (x * bx + y * by + z * bz)));
+      double c = shed[e] * (r + rb) / (rr * (rr * (1 + LINE_GUARD) + (x * bx + y * by + z * bz)));
       double w = shed[e] * (rb - bx) / (rb * (across + core[e]));
       if (sheets) {
         w *= counts[e];

@@ -4,9 +4,10 @@ import java.util.List;
 import trimwright.kernel.section.Section;
 
 /**
- * The starboard half of one placed wing cut into strips, in foil axes: what does not depend on pitch. Strips narrow towards
- * the tip: edges at sin(pi k / 2n) of the half span, strip centres half way between in that angle, which makes the induced
- * drag of an elliptical loading exact at every count.
+ * The starboard half of one placed wing cut into strips, in foil axes: what does not depend on
+ * pitch. Strips narrow towards the tip: edges at sin(pi k / 2n) of the half span, strip centres
+ * half way between in that angle, which makes the induced drag of an elliptical loading exact at
+ * every count.
  */
 final class Strips {
   final int count;
@@ -102,7 +103,10 @@ final class Strips {
     return inner + blend[k] * (outer - inner);
   }
 
-  /** How far ahead of the datum a point of edge k's chord line lies, a share of the chord behind its nose [m]. */
+  /**
+   * How far ahead of the datum a point of edge k's chord line lies, a share of the chord behind its
+   * nose [m].
+   */
   double edgeAhead(int k, double share) {
     return edgeAhead[k] + (0.25 - share) * edgeChord[k] * Math.cos(edgeIncidence[k]);
   }
@@ -123,7 +127,13 @@ final class Strips {
 
   /** Values between two stations. */
   private record Place(
-      double chord, double ahead, double above, double twist, Station inner, Station outer, double share) {
+      double chord,
+      double ahead,
+      double above,
+      double twist,
+      Station inner,
+      Station outer,
+      double share) {
     static Place at(List<Station> stations, double e) {
       int i = 1;
       while (i < stations.size() - 1 && stations.get(i).fraction() < e) {

@@ -5,17 +5,20 @@ import java.util.List;
 import trimwright.kernel.section.Section;
 
 /**
- * A wing as a spec sheet gives it. Area, span, root chord and tip chord fix the planform: with e the fraction of the half
- * span, {@code chord = tip + (root - tip) (1 - e^n)^(1/n)}, where the exponent n (1 a straight taper, 2 an ellipse, more a
- * fuller tip) is what makes the area come out.
+ * A wing as a spec sheet gives it. Area, span, root chord and tip chord fix the planform: with e
+ * the fraction of the half span, {@code chord = tip + (root - tip) (1 - e^n)^(1/n)}, where the
+ * exponent n (1 a straight taper, 2 an ellipse, more a fuller tip) is what makes the area come out.
  *
  * @param area planform [m²]
  * @param span between the tips [m]
  * @param rootChord [m]
  * @param tipChord [m]
- * @param sweep how far the tip's quarter chord lies behind the root's [m]; grows with the fraction squared
- * @param tipDrop how far the tip's quarter chord lies below the root's [m]; grows with the fraction squared
- * @param tipTwist tip's chord line against the root's, leading edge up positive [rad]; grows linearly
+ * @param sweep how far the tip's quarter chord lies behind the root's [m]; grows with the fraction
+ *     squared
+ * @param tipDrop how far the tip's quarter chord lies below the root's [m]; grows with the fraction
+ *     squared
+ * @param tipTwist tip's chord line against the root's, leading edge up positive [rad]; grows
+ *     linearly
  */
 public record WingSheet(
     double area,
@@ -32,16 +35,23 @@ public record WingSheet(
   /** Exponent of the fullest planform of the family. */
   private static final double FULLEST = 8;
 
-  /** Relative play of the area, so that rounding on a sheet of a straight taper is not a contradiction. */
+  /**
+   * Relative play of the area, so that rounding on a sheet of a straight taper is not a
+   * contradiction.
+   */
   private static final double AREA_PLAY = 2e-3;
 
-  /** Stations along the half span; between them the outline is straight. 0.02 % of area at this count. */
+  /**
+   * Stations along the half span; between them the outline is straight. 0.02 % of area at this
+   * count.
+   */
   private static final int STATIONS = 64;
 
   /**
    * Checks the physical invariants.
    *
-   * @throws IllegalArgumentException if area, span or a chord is not above 0 or a value is not finite
+   * @throws IllegalArgumentException if area, span or a chord is not above 0 or a value is not
+   *     finite
    */
   public WingSheet {
     if (!(area > 0 && span > 0 && rootChord > 0 && tipChord > 0)) {
@@ -113,7 +123,8 @@ public record WingSheet(
   }
 
   private double areaWith(double n) {
-    // The same straight pieces as shape(), so that the area of the geometry is the area of the sheet to the last digit.
+    // The same straight pieces as shape(), so that the area of the geometry is the area of the
+    // sheet to the last digit.
     double sum = 0;
     double before = 0;
     double chordBefore = chordAt(0, n);
