@@ -1,0 +1,228 @@
+package trimwright.app;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.domain.JavaCall;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaField;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.util.Random;
+import java.util.SplittableRandom;
+
+/** The house's walls: who may use whom. What each room is for stands in docs/modules. */
+@AnalyzeClasses(packages = "trimwright", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+  private static final String KERNEL = "trimwright.kernel..";
+
+  @ArchTest
+  static final ArchRule MODULES_POINT_ONE_WAY =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInAnyPackage("trimwright..")
+          .withOptionalLayers(true)
+          .layer("kernel")
+          .definedBy(KERNEL)
+          .layer("reference")
+          .definedBy("trimwright.reference..")
+          .layer("exchange")
+          .definedBy("trimwright.exchange..")
+          .layer("desk")
+          .definedBy("trimwright.desk..")
+          .layer("command")
+          .definedBy("trimwright.command..")
+          .layer("web")
+          .definedBy("trimwright.web..")
+          .layer("app")
+          .definedBy("trimwright.app..")
+          .whereLayer("kernel")
+          .mayNotAccessAnyLayer()
+          .whereLayer("reference")
+          .mayOnlyAccessLayers("kernel")
+          .whereLayer("exchange")
+          .mayOnlyAccessLayers("kernel")
+          .whereLayer("desk")
+          .mayOnlyAccessLayers("kernel", "exchange")
+          .whereLayer("command")
+          .mayOnlyAccessLayers("kernel", "reference", "exchange", "desk")
+          .whereLayer("web")
+          .mayOnlyAccessLayers("kernel", "exchange", "desk")
+          .whereLayer("app")
+          .mayNotBeAccessedByAnyLayer();
+
+  @ArchTest
+  static final ArchRule NO_PACKAGE_CYCLES =
+      slices().matching("trimwright.(**)").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule KERNEL_IN_ITS_ORDER =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInAnyPackage(KERNEL)
+          .withOptionalLayers(true)
+          .layer("frame")
+          .definedBy("trimwright.kernel.frame..")
+          .layer("numeric")
+          .definedBy("trimwright.kernel.numeric..")
+          .layer("water")
+          .definedBy("trimwright.kernel.water..")
+          .layer("section")
+          .definedBy("trimwright.kernel.section..")
+          .layer("surface")
+          .definedBy("trimwright.kernel.surface..")
+          .layer("rig")
+          .definedBy("trimwright.kernel.rig..")
+          .layer("trim")
+          .definedBy("trimwright.kernel.trim..")
+          .layer("cause")
+          .definedBy("trimwright.kernel.cause..")
+          .whereLayer("frame")
+          .mayNotAccessAnyLayer()
+          .whereLayer("numeric")
+          .mayOnlyAccessLayers("frame")
+          .whereLayer("water")
+          .mayOnlyAccessLayers("frame", "numeric")
+          .whereLayer("section")
+          .mayOnlyAccessLayers("frame", "numeric", "water")
+          .whereLayer("surface")
+          .mayOnlyAccessLayers("frame", "numeric", "water", "section")
+          .whereLayer("rig")
+          .mayOnlyAccessLayers("frame", "numeric", "water", "section", "surface")
+          .whereLayer("trim")
+          .mayOnlyAccessLayers("frame", "numeric", "water", "section", "surface", "rig")
+          .whereLayer("cause")
+          .mayNotBeAccessedByAnyLayer();
+
+  /** Plain Java only: no files, network, clock, logging or framework. */
+  @ArchTest
+  static final ArchRule KERNEL_IS_PLAIN_JAVA =
+      classes()
+          .that()
+          .resideInAPackage(KERNEL)
+          .should()
+          .onlyDependOnClassesThat(
+              resideInAnyPackage(
+                      KERNEL,
+                      "java.lang",
+                      "java.lang.invoke",
+                      "java.lang.runtime",
+                      "java.util",
+                      "java.util.function",
+                      "java.util.stream",
+                      "")
+                  .or(resideInAPackage("org.ojalgo.."))
+                  .as("plain Java and the dense-systems library"));
+
+  @ArchTest
+  static final ArchRule DENSE_SYSTEMS_BEHIND_ONE_DOOR =
+      noClasses()
+          .that()
+          .resideInAPackage("trimwright..")
+          .and()
+          .resideOutsideOfPackage("trimwright.kernel.numeric..")
+          .and()
+          .resideOutsideOfPackage("trimwright.bench..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.ojalgo..", "org.ejml..", "org.hipparchus..");
+
+  /** The same input gives the same answer, always: no clock, environment, or unseeded chance. */
+  @ArchTest
+  static final ArchRule KERNEL_IS_REPRODUCIBLE =
+      noClasses()
+          .that()
+          .resideInAPackage(KERNEL)
+          .should()
+          .callCodeUnitWhere(
+              describe(
+                  "it reads clock or environment, prints, or draws unseeded chance",
+                  ArchitectureTest::isMoody))
+          .orShould()
+          .accessField(System.class, "out")
+          .orShould()
+          .accessField(System.class, "err")
+          .orShould()
+          .dependOnClassesThat()
+          .areAssignableTo(Thread.class)
+          .orShould()
+          .dependOnClassesThat()
+          .areAssignableTo(ThreadLocal.class);
+
+  /** Workspaces live for one call and are shared with nobody. */
+  @ArchTest
+  static final ArchRule KERNEL_SHARES_NO_STATE =
+      fields()
+          .that()
+          .areDeclaredInClassesThat()
+          .resideInAPackage(KERNEL)
+          .and(describe("are static", ArchitectureTest::isStatic))
+          .should()
+          .beFinal();
+
+  @ArchTest
+  static final ArchRule RADIANS_INSIDE =
+      noClasses()
+          .that()
+          .resideInAPackage(KERNEL)
+          .should()
+          .callMethod(Math.class, "toDegrees", double.class);
+
+  @ArchTest
+  static final ArchRule WEB_FRAMEWORK_STAYS_IN_WEB =
+      noClasses()
+          .that(not(resideInAnyPackage("trimwright.web..")))
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(
+              "org.springframework..", "gg.jte..", "jakarta..", "org.apache.catalina..");
+
+  @ArchTest
+  static final ArchRule COMMAND_LINE_LIBRARY_STAYS_IN_COMMAND =
+      noClasses()
+          .that(not(resideInAPackage("trimwright.command..")))
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("picocli..");
+
+  /** Text becomes values in one place. */
+  @ArchTest
+  static final ArchRule PARSERS_STAY_IN_EXCHANGE =
+      noClasses()
+          .that(not(resideInAPackage("trimwright.exchange..")))
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(
+              "tools.jackson..",
+              "com.fasterxml..",
+              "com.networknt..",
+              "org.yaml..",
+              "org.snakeyaml..");
+
+  private static boolean isStatic(JavaField field) {
+    return field.getModifiers().contains(JavaModifier.STATIC);
+  }
+
+  private static boolean isMoody(JavaCall<?> call) {
+    JavaClass owner = call.getTargetOwner();
+    String name = call.getName();
+    if (owner.isEquivalentTo(System.class)) {
+      return !name.equals("arraycopy") && !name.equals("identityHashCode");
+    }
+    if (owner.isEquivalentTo(Math.class)) {
+      return name.equals("random");
+    }
+    boolean unseeded = call.getTarget().getRawParameterTypes().isEmpty();
+    return name.equals("<init>")
+        && unseeded
+        && (owner.isEquivalentTo(Random.class) || owner.isEquivalentTo(SplittableRandom.class));
+  }
+}
