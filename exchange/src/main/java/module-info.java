@@ -4,7 +4,11 @@
  */
 module trimwright.exchange {
   requires transitive trimwright.kernel;
+  requires org.apache.commons.csv;
+  requires tools.jackson.databind;
 
   exports trimwright.exchange.read;
   exports trimwright.exchange.unit;
+  exports trimwright.exchange.words;
+  exports trimwright.exchange.write;
 }

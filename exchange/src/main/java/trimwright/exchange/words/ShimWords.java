@@ -1,0 +1,57 @@
+package trimwright.exchange.words;
+
+import java.util.List;
+import trimwright.exchange.read.Mounting;
+
+/**
+ * A shim in words. The trade writes plus and minus both ways round, so no screen shows a bare sign:
+ * the words say which edge goes up and where the thick end lies.
+ *
+ * @param headline which edge goes up, and by how much
+ * @param fitting where the thick end lies
+ * @param warning what the shim does to the bolts
+ */
+public record ShimWords(String headline, String fitting, String warning) {
+  /** Angles below this are no shim at all: a twentieth of the trade's smallest step [degrees]. */
+  private static final double NO_SHIM_DEGREES = 0.025;
+
+  /**
+   * The words for a stabilizer's shim.
+   *
+   * @param angle leading edge up positive [rad]
+   * @param mounting side of the fuselage the stabilizer is bolted to
+   * @return the words
+   */
+  public static ShimWords of(double angle, Mounting mounting) {
+    double degrees = Shown.degrees(angle);
+    if (Math.abs(degrees) < NO_SHIM_DEGREES) {
+      return new ShimWords(
+          "No shim.",
+          "The stabilizer sits straight on its seat.",
+          "Check that the bolts are not too long now: they must clamp before they reach the end of"
+              + " the thread.");
+    }
+    boolean up = degrees > 0;
+    boolean above = mounting == Mounting.ABOVE;
+    // On top of the fuselage the shim lifts what it is thick under; below it, it pushes that down.
+    boolean thickInFront = up == above;
+    return new ShimWords(
+        "Stabilizer's leading edge "
+            + Shown.decimals(Math.abs(degrees), 2).replaceAll("0$", "")
+            + "° "
+            + (up ? "up" : "down")
+            + ".",
+        "The stabilizer is bolted "
+            + (above ? "on top of" : "under")
+            + " the fuselage: the shim's thick end goes to the "
+            + (thickInFront ? "front" : "back")
+            + ", between fuselage and stabilizer.",
+        "A shim takes thread away from the bolts: use longer ones where fewer turns hold than the"
+            + " maker asks for, and check that they still clamp.");
+  }
+
+  /** The words one after another. */
+  public List<String> sentences() {
+    return List.of(headline, fitting, warning);
+  }
+}

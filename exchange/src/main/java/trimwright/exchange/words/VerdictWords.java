@@ -1,0 +1,134 @@
+package trimwright.exchange.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import trimwright.exchange.read.CaseFile;
+import trimwright.kernel.rig.Rider;
+import trimwright.kernel.trim.Curve;
+import trimwright.kernel.trim.EvenFeetSpeed;
+import trimwright.kernel.trim.Limit;
+import trimwright.kernel.trim.TrimOutcome;
+import trimwright.kernel.trim.TrimPoint;
+
+/**
+ * The two lines that stay on top of every screen.
+ *
+ * @param first what it does at this speed and what to do about it
+ * @param second the speeds that matter
+ */
+public record VerdictWords(String first, String second) {
+
+  /**
+   * The verdict at one speed.
+   *
+   * @param caseFile the case
+   * @param curve its curve
+   * @param outcome what the chosen speed gives
+   * @return two lines
+   */
+  public static VerdictWords of(CaseFile caseFile, Curve curve, TrimOutcome outcome) {
+    String first =
+        outcome instanceof TrimOutcome.NoTrim none
+            ? noTrim(caseFile, none)
+            : trimmed(caseFile, outcome.findPoint().orElseThrow());
+    return new VerdictWords(first, speeds(curve));
+  }
+
+  /**
+   * The speeds that matter, in one line.
+   *
+   * @param curve the curve
+   * @return window, even feet and level speed
+   */
+  public static String speeds(Curve curve) {
+    List<String> parts = new ArrayList<>();
+    parts.add(
+        curve
+            .rideableWindow()
+            .map(w -> "Rideable from " + kmh(w.from()) + " to " + kmh(w.to()) + " km/h")
+            .orElse("No speed here is inside every limit"));
+    List<String> even =
+        curve.evenFeetSpeeds().stream().map(EvenFeetSpeed::speed).map(VerdictWords::kmh).toList();
+    parts.add(even.isEmpty() ? "even feet nowhere" : "even feet at " + String.join(" and ", even));
+    parts.add(
+        curve.levelSpeed().isPresent()
+            ? "level at " + kmh(curve.levelSpeed().getAsDouble())
+            : "level nowhere");
+    return String.join("; ", parts) + ".";
+  }
+
+  private static String noTrim(CaseFile caseFile, TrimOutcome.NoTrim none) {
+    String speed = kmh(none.speed()) + " km/h";
+    return switch (none.reason()) {
+      case TOO_SLOW -> "Ride faster: at " + speed + " the wings cannot carry you.";
+      case STALLED -> "Ride faster: at " + speed + " a wing is past its stall.";
+      case THRUST_SHORT -> "Ride slower: the drive cannot push you at " + speed + need(none) + ".";
+      case FEET_CANNOT_REACH ->
+          "Change speed, stance or set: at "
+              + speed
+              + none.wouldNeed().map(p -> reach(caseFile.rideCase().rider(), p)).orElse("")
+              + " no stance holds it.";
+    };
+  }
+
+  private static String need(TrimOutcome.NoTrim none) {
+    return none.wouldNeed()
+        .filter(p -> p.electricPower().isPresent())
+        .map(p -> ", it would take " + watts(p.electricPower().getAsDouble()))
+        .orElse("");
+  }
+
+  private static String reach(Rider rider, TrimPoint point) {
+    double over =
+        point.footShare() > 1
+            ? (point.footShare() - 1) * rider.stance()
+            : -point.footShare() * rider.stance();
+    return " your weight would have to stand "
+        + Shown.decimals(Shown.mm(over), 0)
+        + " mm "
+        + (point.footShare() > 1 ? "ahead of your front foot:" : "behind your back foot:");
+  }
+
+  private static String trimmed(CaseFile caseFile, TrimPoint point) {
+    String state =
+        "at "
+            + kmh(point.speed())
+            + " km/h "
+            + Shown.nose(Shown.degrees(point.pitch()))
+            + ", "
+            + Shown.decimals(point.footShare() * 100, 0)
+            + " % on the front foot.";
+    return point.brokenLimits().stream()
+            .sorted()
+            .findFirst()
+            .map(limit -> remedy(caseFile.rideCase().rider(), limit, point))
+            .orElse("Inside every limit:")
+        + " "
+        + state;
+  }
+
+  private static String remedy(Rider rider, Limit limit, TrimPoint point) {
+    return switch (limit) {
+      case STALL_MARGIN ->
+          "Ride faster, the stall is only "
+              + Shown.decimals(Shown.degrees(point.stallMargin()), 1)
+              + "° away:";
+      case FOOT_SHARE ->
+          "Move your feet "
+              + (point.footShare() > rider.wishedFootShare() ? "forward" : "back")
+              + ", the weight stands too near one of them:";
+      case STATIC_MARGIN -> "Change the set, its pitch runs away with your feet still:";
+      case PITCH ->
+          "Ride " + (point.pitch() > 0 ? "faster" : "slower") + ", the deck is tilted too far:";
+      case BOARD_CLEARANCE -> "Fly higher or find flatter water, the board touches the chop:";
+    };
+  }
+
+  private static String watts(double power) {
+    return Shown.decimals(power, 0) + " W";
+  }
+
+  private static String kmh(double speed) {
+    return Shown.decimals(Shown.kmh(speed), 1);
+  }
+}

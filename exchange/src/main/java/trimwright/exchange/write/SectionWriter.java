@@ -1,0 +1,60 @@
+package trimwright.exchange.write;
+
+import trimwright.exchange.words.Shown;
+
+/** A section's table as JSON, CSV and as a table. */
+public final class SectionWriter {
+  /** Name and number of the JSON document. */
+  public static final String FORMAT = "trimwright-section/1";
+
+  private SectionWriter() {}
+
+  /**
+   * The JSON document.
+   *
+   * @param table what to write
+   * @return text that satisfies {@code section.schema.json}
+   */
+  public static String json(SectionTable table) {
+    JsonDocument document = JsonDocument.start(FORMAT, table.digest());
+    JsonFields fields =
+        document.fields().text("name", table.name()).number("reynolds", table.reynolds());
+    PolarText.json(fields, table.rows());
+    fields
+        .number("zero_lift_angle_deg", Shown.degrees(table.zeroLiftAngle()))
+        .number("lift_slope_per_rad", table.liftSlope())
+        .number("cl_max", table.maximumLift());
+    return document.text();
+  }
+
+  /**
+   * The points as CSV.
+   *
+   * @param table what to write
+   * @return the text
+   */
+  public static String csv(SectionTable table) {
+    return PolarText.csv(table.rows());
+  }
+
+  /**
+   * The section as a table for a terminal.
+   *
+   * @param table what to write
+   * @return the text
+   */
+  public static String table(SectionTable table) {
+    return table.name()
+        + " at a Reynolds number of "
+        + Shown.decimals(table.reynolds(), 0)
+        + "\n\n"
+        + PolarText.table(table.rows())
+        + "\nzero lift at "
+        + Shown.decimals(Shown.degrees(table.zeroLiftAngle()), 2)
+        + " deg, lift slope "
+        + Shown.decimals(table.liftSlope(), 3)
+        + " per rad, largest cl "
+        + Shown.decimals(table.maximumLift(), 2)
+        + "\n";
+  }
+}
