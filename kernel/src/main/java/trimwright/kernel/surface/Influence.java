@@ -29,26 +29,37 @@ final class Influence {
 
   private final double[][] wakeCounts;
 
+  /** Every edge's wake counts as a line. */
+  private final double[] all;
+
   private final double[] ax;
   private final double[] ay;
   private final double[] az;
   private final double[] ar;
+  private final double[] bx;
+  private final double[] by;
+  private final double[] bz;
+  private final double[] br;
   private final double[] leg;
-  private final double[] legY;
-  private final double[] legZ;
+  private final double[] bound;
   private final double[] ribbon;
   private final double[] ribbonY;
 
   Influence(HalfLattice lattice) {
     this.lattice = lattice;
     int n = lattice.edges;
+    all = new double[n];
+    java.util.Arrays.fill(all, 1);
     ax = new double[n];
     ay = new double[n];
     az = new double[n];
     ar = new double[n];
+    bx = new double[n];
+    by = new double[n];
+    bz = new double[n];
+    br = new double[n];
     leg = new double[n];
-    legY = new double[n];
-    legZ = new double[n];
+    bound = new double[n];
     int most = 0;
     for (Strips s : lattice.surfaces) {
       most = Math.max(most, s.count + 1);
@@ -92,7 +103,7 @@ final class Influence {
       double[] target,
       int offset) {
     HalfLattice h = lattice;
-    edgesAlong(px, py, pz, nx, ny, nz, wakeCore[seenFrom], sheets ? wakeCounts[seenFrom] : null);
+    edgesAlong(px, py, pz, nx, ny, nz, wakeCore[seenFrom], sheets ? wakeCounts[seenFrom] : all);
     for (int row = 0; row < h.rows; row++) {
       int e0 = h.rowEdge[row];
       int count = h.surfaces[h.rowSurface[row]].count;
@@ -111,6 +122,10 @@ final class Influence {
     }
   }
 
+  /**
+   * What the chordwise leg and the wake of every edge induce. Several short loops instead of one
+   * long one: the compiler makes use of several lanes only in loops whose body is small.
+   */
   private void edgesAlong(
       double px,
       double py,
@@ -122,65 +137,73 @@ final class Influence {
       double[] counts) {
     HalfLattice h = lattice;
     int n = h.edges;
-    double[] ex = h.startX;
-    double[] ey = h.startY;
-    double[] ez = h.startZ;
-    double[] tx = h.trailX;
-    double[] ty = h.trailY;
-    double[] tz = h.trailZ;
-    double[] vax = ax;
-    double[] vay = ay;
-    double[] vaz = az;
-    double[] var = ar;
-    double[] out = leg;
+    distances(px, py, pz, h.startX, h.startY, h.startZ, ax, ay, az, ar, n);
+    distances(px, py, pz, h.trailX, h.trailY, h.trailZ, bx, by, bz, br, n);
+    segmentFactors(ax, ay, az, ar, 0, bx, by, bz, br, 0, leg, n);
+    along(nx, ny, nz, ax, ay, az, 0, bx, by, bz, 0, leg, n);
+    wakeFactors(by, bz, bx, br, core, counts, bound, n);
     for (int e = 0; e < n; e++) {
-      double x = px - ex[e];
-      double y = py - ey[e];
-      double z = pz - ez[e];
-      double r = Math.sqrt(x * x + y * y + z * z);
-      vax[e] = x;
-      vay[e] = y;
-      vaz[e] = z;
-      var[e] = r;
-      double bx = px - tx[e];
-      double by = py - ty[e];
-      double bz = pz - tz[e];
-      double across = by * by + bz * bz;
-      double rb = Math.sqrt(bx * bx + across);
-      double rr = r * rb;
-      double chordwise =
-          (nx * (y * bz - z * by) + ny * (z * bx - x * bz) + nz * (x * by - y * bx)) * (r + rb);
-      double under = rr * (rr * (1 + LINE_GUARD) + (x * bx + y * by + z * bz));
-      double wake = (ny * bz - nz * by) * (rb - bx);
-      double wakeUnder = rb * (across + core[e]);
-      // One division for both pieces.
-      double w = counts == null ? 1 : counts[e];
-      out[e] = (chordwise * wakeUnder + w * wake * under) / (under * wakeUnder);
+      leg[e] += bound[e] * (ny * bz[e] - nz * by[e]);
+    }
+  }
+
+  private static void distances(
+      double px,
+      double py,
+      double pz,
+      double[] fromX,
+      double[] fromY,
+      double[] fromZ,
+      double[] x,
+      double[] y,
+      double[] z,
+      double[] r,
+      int n) {
+    for (int e = 0; e < n; e++) {
+      double dx = px - fromX[e];
+      double dy = py - fromY[e];
+      double dz = pz - fromZ[e];
+      x[e] = dx;
+      y[e] = dy;
+      z[e] = dz;
+      r[e] = Math.sqrt(dx * dx + dy * dy + dz * dz);
+    }
+  }
+
+  /** Adds the parts along a direction: of the segments a x b, by their factors. */
+  private static void along(
+      double nx,
+      double ny,
+      double nz,
+      double[] ax,
+      double[] ay,
+      double[] az,
+      int a0,
+      double[] bx,
+      double[] by,
+      double[] bz,
+      int b0,
+      double[] factor,
+      int n) {
+    for (int k = 0; k < n; k++) {
+      double x = ax[a0 + k];
+      double y = ay[a0 + k];
+      double z = az[a0 + k];
+      double x2 = bx[b0 + k];
+      double y2 = by[b0 + k];
+      double z2 = bz[b0 + k];
+      factor[k] *= nx * (y * z2 - z * y2) + ny * (z * x2 - x * z2) + nz * (x * y2 - y * x2);
     }
   }
 
   private void boundAlong(
       double nx, double ny, double nz, int e0, int count, double[] target, int p0) {
-    double[] vax = ax;
-    double[] vay = ay;
-    double[] vaz = az;
-    double[] var = ar;
+    segmentFactors(ax, ay, az, ar, e0, ax, ay, az, ar, e0 + 1, bound, count);
+    along(nx, ny, nz, ax, ay, az, e0, ax, ay, az, e0 + 1, bound, count);
     double[] legs = leg;
+    double[] bounds = bound;
     for (int k = 0; k < count; k++) {
-      int e = e0 + k;
-      double x = vax[e];
-      double y = vay[e];
-      double z = vaz[e];
-      double x2 = vax[e + 1];
-      double y2 = vay[e + 1];
-      double z2 = vaz[e + 1];
-      double r = var[e];
-      double r2 = var[e + 1];
-      double rr = r * r2;
-      double up =
-          (nx * (y * z2 - z * y2) + ny * (z * x2 - x * z2) + nz * (x * y2 - y * x2)) * (r + r2);
-      double under = rr * (rr * (1 + LINE_GUARD) + (x * x2 + y * y2 + z * z2));
-      target[p0 + k] += QUARTER_OVER_PI * (up / under + legs[e + 1] - legs[e]);
+      target[p0 + k] += QUARTER_OVER_PI * (bounds[k] + legs[e0 + k + 1] - legs[e0 + k]);
     }
   }
 
@@ -243,55 +266,32 @@ final class Influence {
       double signZ,
       double[] out) {
     HalfLattice h = lattice;
-    double[] counts = wakeCounts[seenFrom];
-    double[] core = wakeCore[seenFrom];
+    int n = h.edges;
+    distances(px, py, pz, h.startX, h.startY, h.startZ, ax, ay, az, ar, n);
+    distances(px, py, pz, h.trailX, h.trailY, h.trailZ, bx, by, bz, br, n);
+    segmentFactors(ax, ay, az, ar, 0, bx, by, bz, br, 0, leg, n);
+    wakeFactors(by, bz, bx, br, wakeCore[seenFrom], sheets ? wakeCounts[seenFrom] : all, bound, n);
     double vx = 0;
     double vy = 0;
     double vz = 0;
-    for (int e = 0; e < h.edges; e++) {
-      double x = px - h.startX[e];
-      double y = py - h.startY[e];
-      double z = pz - h.startZ[e];
-      double r = Math.sqrt(x * x + y * y + z * z);
-      ax[e] = x;
-      ay[e] = y;
-      az[e] = z;
-      ar[e] = r;
-      double bx = px - h.trailX[e];
-      double by = py - h.trailY[e];
-      double bz = pz - h.trailZ[e];
-      double across = by * by + bz * bz;
-      double rb = Math.sqrt(bx * bx + across);
-      double rr = r * rb;
-      double c = shed[e] * (r + rb) / (rr * (rr * (1 + LINE_GUARD) + (x * bx + y * by + z * bz)));
-      double w = shed[e] * (rb - bx) / (rb * (across + core[e]));
-      if (sheets) {
-        w *= counts[e];
-      }
-      vx += c * (y * bz - z * by);
-      vy += c * (z * bx - x * bz) + w * bz;
-      vz += c * (x * by - y * bx) - w * by;
+    for (int e = 0; e < n; e++) {
+      double c = shed[e] * leg[e];
+      double w = shed[e] * bound[e];
+      vx += c * (ay[e] * bz[e] - az[e] * by[e]);
+      vy += c * (az[e] * bx[e] - ax[e] * bz[e]) + w * bz[e];
+      vz += c * (ax[e] * by[e] - ay[e] * bx[e]) - w * by[e];
     }
     for (int row = 0; row < h.rows; row++) {
       int e0 = h.rowEdge[row];
       int p0 = h.rowPanel[row];
       int count = h.surfaces[h.rowSurface[row]].count;
+      segmentFactors(ax, ay, az, ar, e0, ax, ay, az, ar, e0 + 1, bound, count);
       for (int k = 0; k < count; k++) {
         int e = e0 + k;
-        double x = ax[e];
-        double y = ay[e];
-        double z = az[e];
-        double x2 = ax[e + 1];
-        double y2 = ay[e + 1];
-        double z2 = az[e + 1];
-        double rr = ar[e] * ar[e + 1];
-        double c =
-            strength[p0 + k]
-                * (ar[e] + ar[e + 1])
-                / (rr * (rr * (1 + LINE_GUARD) + (x * x2 + y * y2 + z * z2)));
-        vx += c * (y * z2 - z * y2);
-        vy += c * (z * x2 - x * z2);
-        vz += c * (x * y2 - y * x2);
+        double c = strength[p0 + k] * bound[k];
+        vx += c * (ay[e] * az[e + 1] - az[e] * ay[e + 1]);
+        vy += c * (az[e] * ax[e + 1] - ax[e] * az[e + 1]);
+        vz += c * (ax[e] * ay[e + 1] - ay[e] * ax[e + 1]);
       }
       if (sheets && h.rowSurface[row] < seenFrom) {
         if (row == h.firstRow(h.rowSurface[row])) {
@@ -306,5 +306,46 @@ final class Influence {
     out[0] += QUARTER_OVER_PI * signX * vx;
     out[1] += QUARTER_OVER_PI * signY * vy;
     out[2] += QUARTER_OVER_PI * signZ * vz;
+  }
+
+  /** The factor of a x b in the velocity of the segments from a to b. */
+  private static void segmentFactors(
+      double[] ax,
+      double[] ay,
+      double[] az,
+      double[] ar,
+      int a0,
+      double[] bx,
+      double[] by,
+      double[] bz,
+      double[] br,
+      int b0,
+      double[] out,
+      int n) {
+    for (int k = 0; k < n; k++) {
+      double r = ar[a0 + k];
+      double r2 = br[b0 + k];
+      double rr = r * r2;
+      double dot = ax[a0 + k] * bx[b0 + k] + ay[a0 + k] * by[b0 + k] + az[a0 + k] * bz[b0 + k];
+      out[k] = (r + r2) / (rr * (rr * (1 + LINE_GUARD) + dot));
+    }
+  }
+
+  /** The factor of (0, z, -y) in the velocity of the half lines that run aft. */
+  private static void wakeFactors(
+      double[] by,
+      double[] bz,
+      double[] bx,
+      double[] br,
+      double[] core,
+      double[] counts,
+      double[] out,
+      int n) {
+    for (int e = 0; e < n; e++) {
+      double y = by[e];
+      double z = bz[e];
+      double r = br[e];
+      out[e] = counts[e] * (r - bx[e]) / (r * (y * y + z * z + core[e]));
+    }
   }
 }

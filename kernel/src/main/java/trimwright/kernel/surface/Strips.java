@@ -64,7 +64,7 @@ final class Strips {
     blend = new double[count];
     double half = 0.5 * wing.shape().span();
     for (int k = 0; k <= count; k++) {
-      double e = k == count ? 1 : Math.sin(0.5 * Math.PI * k / count);
+      double e = k == count ? 1 : fraction(k, wing.size());
       Place p = Place.at(wing.shape().stations(), e);
       edgeY[k] = half * e;
       edgeIncidence[k] = wing.incidence() + p.twist;
@@ -73,7 +73,7 @@ final class Strips {
       edgeChord[k] = p.chord;
     }
     for (int k = 0; k < count; k++) {
-      double e = Math.sin(0.5 * Math.PI * (k + 0.5) / count);
+      double e = fraction(k + 0.5, wing.size());
       Place p = Place.at(wing.shape().stations(), e);
       centreY[k] = half * e;
       width[k] = edgeY[k + 1] - edgeY[k];
@@ -85,6 +85,11 @@ final class Strips {
       outerSection[k] = p.outer.section();
       blend[k] = p.share;
     }
+  }
+
+  private static double fraction(double k, LatticeSize size) {
+    double share = k / size.stripsPerHalf();
+    return size.even() ? share : Math.sin(0.5 * Math.PI * share);
   }
 
   double zeroLiftAngle(int k) {

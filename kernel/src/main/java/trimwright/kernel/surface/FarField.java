@@ -1,0 +1,79 @@
+package trimwright.kernel.surface;
+
+/**
+ * Induced drag from the kinetic energy left in the wake far behind (M. M. Munk, NACA Report 121,
+ * 1921: half the density times the integral of circulation and the wash across the wake's trace,
+ * from memory). A second way to the induced drag, independent of the velocities at the wing.
+ */
+final class FarField {
+  private static final double HALF_OVER_PI = 0.5 / Math.PI;
+
+  private FarField() {}
+
+  /** Drag area of each surface [m²], both halves, for unit stream. */
+  static double[] drag(
+      HalfLattice h, double[] shed, double[] strength, boolean deep, double surfaceZ) {
+    double[] drag = new double[h.surfaces.length];
+    for (int s = 0; s < h.surfaces.length; s++) {
+      Strips strips = h.surfaces[s];
+      int row = h.firstRow(s);
+      for (int k = 0; k < strips.count; k++) {
+        int e = h.rowEdge[row] + k;
+        double dy = h.trailY[e + 1] - h.trailY[e];
+        double dz = h.trailZ[e + 1] - h.trailZ[e];
+        double t = (strips.centreY[k] - strips.edgeY[k]) / strips.width[k];
+        double y = strips.centreY[k];
+        double z = h.trailZ[e] + t * dz;
+        double circulation = 0;
+        for (int m = 0; m < strips.along; m++) {
+          circulation += strength[h.rowPanel[row + m] + k];
+        }
+        // Wash along (0, dz, -dy), the upward normal times the strip's width.
+        double wash = wash(h, shed, y, z, dz, -dy, s) + wash(h, shed, -y, z, -dz, -dy, s);
+        if (!deep) {
+          double mirrored = 2 * surfaceZ - z;
+          wash += wash(h, shed, y, mirrored, -dz, -dy, s) + wash(h, shed, -y, mirrored, dz, -dy, s);
+        }
+        drag[s] -= 2 * circulation * wash;
+      }
+    }
+    return drag;
+  }
+
+  /** Wash of all starboard trailing vortices at a point of the far plane, along a direction. */
+  private static double wash(
+      HalfLattice h, double[] shed, double y, double z, double ny, double nz, int seen) {
+    double vy = 0;
+    double vz = 0;
+    for (int row = 0; row < h.rows; row++) {
+      Strips s = h.surfaces[h.rowSurface[row]];
+      for (int k = 0; k <= s.count; k++) {
+        int e = h.rowEdge[row] + k;
+        double u = y - h.trailY[e];
+        double w = z - h.trailZ[e];
+        if (h.rowSurface[row] == seen || k == 0) {
+          double across = u * u + w * w;
+          if (across > 0) {
+            vy += shed[e] * w / across;
+            vz -= shed[e] * u / across;
+          }
+        } else {
+          // Another surface's wake may lie at the same height: taken as a sheet, see Influence.
+          double from = y - s.centreY[k - 1];
+          double to = y - (k == s.count ? 2 * s.edgeY[k] - s.centreY[k - 1] : s.centreY[k]);
+          double width = from - to;
+          double core = 1e-6 * width * width;
+          vz +=
+              shed[e]
+                  * 0.5
+                  * Math.log((to * to + w * w + core) / (from * from + w * w + core))
+                  / width;
+          if (w != 0) {
+            vy += shed[e] * (Math.atan(from / w) - Math.atan(to / w)) / width;
+          }
+        }
+      }
+    }
+    return HALF_OVER_PI * (ny * vy + nz * vz);
+  }
+}
