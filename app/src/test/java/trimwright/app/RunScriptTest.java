@@ -3,7 +3,6 @@ package trimwright.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -332,6 +331,6 @@ class RunScriptTest {
         .map(place -> Path.of(place, tool))
         .filter(Files::isExecutable)
         .findFirst()
-        .orElseThrow(() -> new UncheckedIOException(new IOException("no " + tool)));
+        .orElseThrow(() -> new AssertionError("this machine has no " + tool));
   }
 }
