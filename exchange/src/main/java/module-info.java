@@ -7,6 +7,7 @@ module trimwright.exchange {
   requires org.apache.commons.csv;
   requires tools.jackson.databind;
 
+  exports trimwright.exchange.picture;
   exports trimwright.exchange.read;
   exports trimwright.exchange.unit;
   exports trimwright.exchange.words;

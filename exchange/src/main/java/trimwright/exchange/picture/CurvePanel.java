@@ -1,0 +1,344 @@
+package trimwright.exchange.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import trimwright.exchange.words.Shown;
+import trimwright.kernel.trim.Curve;
+import trimwright.kernel.trim.EvenFeetSpeed;
+import trimwright.kernel.trim.SpeedInterval;
+import trimwright.kernel.trim.TrimOutcome;
+
+/** One quantity against speed, inside a box of a picture. */
+final class CurvePanel {
+  private static final double HATCH_STEP = 9;
+  private static final double THIN = 1;
+
+  private final Svg svg;
+  private final PictureStyle style;
+  private final Palette palette;
+  private final Curve curve;
+  private final CurveQuantity quantity;
+  private final SpeedAxis axis;
+  private final Box plot;
+  private final double low;
+  private final double high;
+  private final LabelPlacer placer;
+
+  /**
+   * A panel.
+   *
+   * @param box where the curve is drawn; its title stands above, its numbers at the left
+   * @param right end of the room for names [px]
+   */
+  CurvePanel(
+      Svg svg,
+      PictureStyle style,
+      Curve curve,
+      CurveQuantity quantity,
+      SpeedAxis axis,
+      Box box,
+      double right) {
+    this.svg = svg;
+    this.style = style;
+    this.palette = style.palette();
+    this.curve = curve;
+    this.quantity = quantity;
+    this.axis = axis;
+    this.plot = box;
+    double[] range = range(curve, quantity);
+    this.low = range[0];
+    this.high = range[1];
+    this.placer =
+        new LabelPlacer(
+            new Box(box.x() + 2, box.y() + 1, right - box.x() - 2, box.height() - 2),
+            style.fontSize());
+  }
+
+  /** The ticks' numbers, for the room they need. */
+  static List<String> numbers(Curve curve, CurveQuantity quantity, double height, double size) {
+    double[] range = range(curve, quantity);
+    int steps = steps(height, size);
+    int decimals = Ticks.decimals(Ticks.step(range[0], range[1], steps));
+    return Ticks.between(range[0], range[1], steps).stream().map(t -> signed(t, decimals)).toList();
+  }
+
+  private static int steps(double height, double size) {
+    return Math.max(2, Math.min(6, (int) (height / (2.4 * size))));
+  }
+
+  private static double[] range(Curve curve, CurveQuantity quantity) {
+    double low = quantity.always()[0];
+    double high = quantity.always()[1];
+    for (TrimOutcome outcome : curve.outcomes()) {
+      for (CurveQuantity.Line line : quantity.lines()) {
+        OptionalDouble value =
+            outcome.findPoint().map(p -> line.value().apply(p)).orElseGet(OptionalDouble::empty);
+        if (value.isPresent()) {
+          low = Math.min(low, value.getAsDouble());
+          high = Math.max(high, value.getAsDouble());
+        }
+      }
+    }
+    double margin = 0.08 * (high - low);
+    return new double[] {low < 0 ? low - margin : low, high + margin};
+  }
+
+  void draw(double markedKmh) {
+    title();
+    window();
+    grid();
+    List<Label> labels = new ArrayList<>();
+    for (CurveQuantity.Line line : quantity.lines()) {
+      line(line, labels);
+    }
+    mark(markedKmh, labels);
+    markers(labels);
+    svg.box(plot, "plot")
+        .with("fill", "none")
+        .with("stroke", palette.edge())
+        .with("stroke-width", THIN)
+        .end();
+    for (Label label : labels) {
+      placer.place(label).ifPresent(this::draw);
+    }
+  }
+
+  private void draw(PlacedLabel placed) {
+    placer
+        .findLeader(placed)
+        .ifPresent(
+            l ->
+                svg.line(l.from(), l.to(), "leader")
+                    .with("stroke", palette.muted())
+                    .with("stroke-width", THIN)
+                    .end());
+    svg.label(placed);
+  }
+
+  private void title() {
+    double height = TextSize.LINE * style.fontSize();
+    Box box =
+        new Box(
+            plot.x(),
+            plot.y() - height - 3,
+            placer.width(quantity.title(), quantity.unit()),
+            height);
+    svg.text(quantity.title(), quantity.unit(), box, palette.ink());
+  }
+
+  /** The rideable stretches as tint, everything else hatched. */
+  private void window() {
+    double at = axis.from();
+    for (SpeedInterval interval : curve.rideableIntervals()) {
+      double from = axis.clamped(Shown.kmh(interval.from()));
+      double to = axis.clamped(Shown.kmh(interval.to()));
+      if (to > from) {
+        hatch(axis.x(at), axis.x(from));
+        svg.box(new Box(axis.x(from), plot.y(), axis.x(to) - axis.x(from), plot.height()), "window")
+            .with("fill", palette.window())
+            .end();
+        at = to;
+      }
+    }
+    hatch(axis.x(at), axis.x(axis.to()));
+  }
+
+  /** Slanting lines between two upright ones; drawn one by one, as a pattern would need an id. */
+  private void hatch(double left, double right) {
+    StringBuilder path = new StringBuilder();
+    double height = plot.height();
+    // All hatches of a panel hang on one grid, so that neighbours meet.
+    double first = plot.x() + Math.ceil((left - plot.x()) / HATCH_STEP) * HATCH_STEP;
+    for (double x = first; x < right + height; x += HATCH_STEP) {
+      // The line runs from (x, top) down to (x - height, bottom).
+      double start = Math.max(0, x - right);
+      double end = Math.min(height, x - left);
+      if (end > start) {
+        path.append('M').append(Svg.number(x - start)).append(' ');
+        path.append(Svg.number(plot.y() + start)).append('L').append(Svg.number(x - end));
+        path.append(' ').append(Svg.number(plot.y() + end));
+      }
+    }
+    if (!path.isEmpty()) {
+      svg.element("path", "hatch")
+          .with("d", path.toString())
+          .with("stroke", palette.edge())
+          .with("stroke-width", THIN)
+          .with("stroke-opacity", "0.45")
+          .with("fill", "none")
+          .end();
+    }
+  }
+
+  private void grid() {
+    int steps = steps(plot.height(), style.fontSize());
+    int decimals = Ticks.decimals(Ticks.step(low, high, steps));
+    double height = TextSize.LINE * style.fontSize();
+    for (double tick : Ticks.between(low, high, steps)) {
+      double y = y(tick);
+      boolean zero = Math.abs(tick) < 1e-9;
+      svg.line(new Dot(plot.x(), y), new Dot(plot.right(), y), zero ? "zero" : "tick")
+          .with("stroke", palette.edge())
+          .with("stroke-width", zero ? 1.5 : 0.5)
+          .end();
+      String text = signed(tick, decimals);
+      double width = placer.width(text, "");
+      Box box = new Box(plot.x() - width - 5, y - height / 2, width, height);
+      svg.text(text, "", box, palette.muted());
+    }
+  }
+
+  private void line(CurveQuantity.Line line, List<Label> labels) {
+    List<Dot> run = new ArrayList<>();
+    Dot last = null;
+    for (TrimOutcome outcome : curve.outcomes()) {
+      OptionalDouble value =
+          outcome.findPoint().map(p -> line.value().apply(p)).orElseGet(OptionalDouble::empty);
+      if (value.isPresent()) {
+        last = new Dot(axis.x(Shown.kmh(outcome.speed())), y(value.getAsDouble()));
+        run.add(last);
+      } else {
+        run(line, run);
+        run.clear();
+      }
+    }
+    run(line, run);
+    if (last != null) {
+      labels.add(Label.of(line.name(), last, paint(line.hue())));
+    }
+  }
+
+  private void run(CurveQuantity.Line line, List<Dot> run) {
+    if (run.isEmpty()) {
+      return;
+    }
+    if (run.size() == 1) {
+      svg.circle(run.get(0), 2.5, "curve").with("fill", paint(line.hue())).end();
+      return;
+    }
+    svg.polyline(run, "curve")
+        .with("stroke", paint(line.hue()))
+        .with("stroke-width", style.line())
+        .with("stroke-linejoin", "round");
+    if (line.hue() == CurveQuantity.Hue.BACK) {
+      svg.with("stroke-dasharray", "8 5");
+    }
+    svg.end();
+    List<Stroke> strokes = new ArrayList<>();
+    for (int i = 1; i < run.size(); i++) {
+      strokes.add(new Stroke(run.get(i - 1), run.get(i)));
+    }
+    placer.avoid(strokes);
+  }
+
+  /** The upright line at the chosen speed, with what each curve has there. */
+  private void mark(double kmh, List<Label> labels) {
+    if (!axis.holds(kmh)) {
+      return;
+    }
+    Dot top = new Dot(axis.x(kmh), plot.y());
+    Dot bottom = new Dot(axis.x(kmh), plot.bottom());
+    svg.line(top, bottom, "mark").with("stroke", palette.action()).with("stroke-width", 2).end();
+    placer.avoid(List.of(new Stroke(top, bottom)));
+    boolean any = false;
+    for (CurveQuantity.Line line : quantity.lines()) {
+      OptionalDouble value = findValue(line, kmh);
+      if (value.isPresent()) {
+        any = true;
+        Dot dot = new Dot(axis.x(kmh), y(value.getAsDouble()));
+        svg.circle(dot, 4.5, "mark-dot")
+            .with("fill", paint(line.hue()))
+            .with("stroke", palette.surface())
+            .with("stroke-width", 1.5)
+            .end();
+        String text = signed(value.getAsDouble(), quantity.decimals());
+        labels.add(0, new Label(List.of(text), quantity.unit(), dot, palette.ink(), true));
+      }
+    }
+    if (!any) {
+      Dot middle = new Dot(axis.x(kmh), plot.y() + plot.height() / 2);
+      labels.add(0, Label.of("no trim", middle, palette.muted()));
+    }
+  }
+
+  /** A line's value between the two speeds computed next to a speed; none beside a gap. */
+  private OptionalDouble findValue(CurveQuantity.Line line, double kmh) {
+    List<TrimOutcome> all = curve.outcomes();
+    for (int i = 0; i < all.size(); i++) {
+      double here = Shown.kmh(all.get(i).speed());
+      OptionalDouble value =
+          all.get(i).findPoint().map(p -> line.value().apply(p)).orElseGet(OptionalDouble::empty);
+      if (Math.abs(here - kmh) < 1e-6) {
+        return value;
+      }
+      if (i + 1 < all.size() && here < kmh && kmh < Shown.kmh(all.get(i + 1).speed())) {
+        double next = Shown.kmh(all.get(i + 1).speed());
+        OptionalDouble after =
+            all.get(i + 1)
+                .findPoint()
+                .map(p -> line.value().apply(p))
+                .orElseGet(OptionalDouble::empty);
+        if (value.isEmpty() || after.isEmpty()) {
+          return OptionalDouble.empty();
+        }
+        double share = (kmh - here) / (next - here);
+        return OptionalDouble.of(
+            value.getAsDouble() + share * (after.getAsDouble() - value.getAsDouble()));
+      }
+    }
+    return OptionalDouble.empty();
+  }
+
+  /** Level speed on pitch, even-feet speeds on the feet. */
+  private void markers(List<Label> labels) {
+    if (quantity == CurveQuantity.PITCH && curve.levelSpeed().isPresent()) {
+      marker("level", Shown.kmh(curve.levelSpeed().getAsDouble()), 0, labels);
+    }
+    if (quantity == CurveQuantity.FOOT_SHARE) {
+      for (EvenFeetSpeed even : curve.evenFeetSpeeds()) {
+        marker("even feet", Shown.kmh(even.speed()), 50, labels);
+      }
+    }
+    if (quantity == CurveQuantity.LEGS) {
+      for (EvenFeetSpeed even : curve.evenFeetSpeeds()) {
+        OptionalDouble half = findValue(quantity.lines().get(0), Shown.kmh(even.speed()));
+        if (half.isPresent()) {
+          marker("even feet", Shown.kmh(even.speed()), half.getAsDouble(), labels);
+        }
+      }
+    }
+  }
+
+  private void marker(String name, double kmh, double value, List<Label> labels) {
+    if (!axis.holds(kmh)) {
+      return;
+    }
+    Dot dot = new Dot(axis.x(kmh), y(value));
+    svg.circle(dot, 4.5, "marker")
+        .with("fill", palette.surface())
+        .with("stroke", palette.ink())
+        .with("stroke-width", 2)
+        .end();
+    String number = Shown.decimals(kmh, 1);
+    labels.add(new Label(List.of(name + " " + number, name), "", dot, palette.ink(), true));
+  }
+
+  private double y(double value) {
+    return plot.bottom() - (value - low) / (high - low) * plot.height();
+  }
+
+  private String paint(CurveQuantity.Hue hue) {
+    return switch (hue) {
+      case FRONT -> palette.front();
+      case BACK -> palette.back();
+      case INK -> palette.ink();
+      case ACTION -> palette.action();
+    };
+  }
+
+  /** A number with a true minus. */
+  static String signed(double value, int decimals) {
+    return Shown.decimals(value, decimals).replace('-', '\u2212');
+  }
+}

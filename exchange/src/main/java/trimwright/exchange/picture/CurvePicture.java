@@ -1,0 +1,147 @@
+package trimwright.exchange.picture;
+
+import java.util.List;
+import trimwright.exchange.read.CaseFile;
+import trimwright.exchange.words.Shown;
+import trimwright.exchange.words.VerdictWords;
+import trimwright.kernel.trim.Curve;
+
+/** Quantities against speed on one shared axis, with an upright line at the chosen speed. */
+public final class CurvePicture {
+  private static final List<CurveQuantity> SHEET =
+      List.of(CurveQuantity.PITCH, CurveQuantity.FOOT_SHARE, CurveQuantity.POWER);
+
+  /** From this width on there is a margin at the right for the lines' names [px]. */
+  private static final double NAME_MARGIN_FROM = 500;
+
+  private static final double EDGE = 6;
+
+  private CurvePicture() {}
+
+  /**
+   * One quantity.
+   *
+   * @param caseFile the case
+   * @param curve its curve
+   * @param quantity what to show
+   * @param markedSpeed the chosen speed [m/s]
+   * @param style how to draw
+   * @return SVG text
+   */
+  public static String svg(
+      CaseFile caseFile,
+      Curve curve,
+      CurveQuantity quantity,
+      double markedSpeed,
+      PictureStyle style) {
+    return draw(caseFile, curve, List.of(quantity), markedSpeed, style);
+  }
+
+  /**
+   * Pitch, foot share and power one above the other.
+   *
+   * @param caseFile the case
+   * @param curve its curve
+   * @param markedSpeed the chosen speed [m/s]
+   * @param style how to draw
+   * @return SVG text
+   */
+  public static String sheet(
+      CaseFile caseFile, Curve curve, double markedSpeed, PictureStyle style) {
+    return draw(caseFile, curve, SHEET, markedSpeed, style);
+  }
+
+  private static String draw(
+      CaseFile caseFile,
+      Curve curve,
+      List<CurveQuantity> wanted,
+      double markedSpeed,
+      PictureStyle style) {
+    List<CurveQuantity> quantities = wanted.stream().map(q -> q.on(curve)).toList();
+    double size = style.fontSize();
+    double line = TextSize.LINE * size;
+    double title = line + 5;
+    double foot = line + 8;
+    double height = (style.height() - foot - EDGE) / quantities.size() - title - EDGE;
+    double left = EDGE;
+    double names = 0;
+    for (CurveQuantity quantity : quantities) {
+      for (String number : CurvePanel.numbers(curve, quantity, height, size)) {
+        left = Math.max(left, EDGE + 5 + TextSize.width(number, size));
+      }
+      for (CurveQuantity.Line one : quantity.lines()) {
+        names = Math.max(names, TextSize.width(one.name(), size) + 14);
+      }
+    }
+    double right = style.width() - EDGE - (style.width() >= NAME_MARGIN_FROM ? names : size);
+    SpeedAxis axis = SpeedAxis.of(curve, left, right);
+    double marked = Shown.kmh(markedSpeed);
+    Svg svg =
+        new Svg(
+            style,
+            heading(quantities) + " of " + caseFile.name() + " against speed",
+            VerdictWords.speeds(curve)
+                + " The upright line stands at "
+                + Shown.decimals(marked, 1)
+                + " km/h.",
+            "data-speed-from-kmh",
+            Double.toString(axis.from()),
+            "data-speed-to-kmh",
+            Double.toString(axis.to()),
+            "data-x-from",
+            Svg.number(left),
+            "data-x-to",
+            Svg.number(right));
+    svg.box(new Box(0, 0, style.width(), style.height()), "surface")
+        .with("fill", style.palette().surface())
+        .end();
+    double y = EDGE;
+    for (CurveQuantity quantity : quantities) {
+      Box plot = new Box(left, y + title, right - left, Math.max(1, height));
+      new CurvePanel(svg, style, curve, quantity, axis, plot, style.width() - 2).draw(marked);
+      y += title + height + EDGE;
+    }
+    axisNumbers(svg, style, axis, marked, y);
+    return svg.text();
+  }
+
+  private static void axisNumbers(
+      Svg svg, PictureStyle style, SpeedAxis axis, double marked, double y) {
+    double size = style.fontSize();
+    double height = TextSize.LINE * size;
+    Palette palette = style.palette();
+    Box chosen = null;
+    if (axis.holds(marked)) {
+      String text = Shown.decimals(marked, 1);
+      double width = TextSize.width(text + " km/h", size);
+      double x = Math.max(2, Math.min(style.width() - 2 - width, axis.x(marked) - width / 2));
+      chosen = new Box(x, y, width, height);
+      svg.text(text, "km/h", chosen, palette.action());
+    }
+    double unit = TextSize.width("km/h", size);
+    Box unitBox = new Box(style.width() - 2 - unit, y, unit, height);
+    boolean unitShown = chosen == null;
+    if (unitShown) {
+      svg.text("km/h", "", unitBox, palette.muted());
+    }
+    for (double tick : axis.ticks(size)) {
+      String text = Shown.decimals(tick, 0);
+      double width = TextSize.width(text, size);
+      Box box = new Box(axis.x(tick) - width / 2, y, width, height);
+      boolean free =
+          (chosen == null || !box.grown(4).overlaps(chosen))
+              && !(unitShown && box.grown(4).overlaps(unitBox));
+      if (free) {
+        svg.text(text, "", box, palette.muted());
+      }
+      svg.line(new Dot(axis.x(tick), y - EDGE), new Dot(axis.x(tick), y - EDGE + 4), "tick")
+          .with("stroke", palette.edge())
+          .with("stroke-width", 1)
+          .end();
+    }
+  }
+
+  private static String heading(List<CurveQuantity> quantities) {
+    return String.join("; ", quantities.stream().map(CurveQuantity::title).toList());
+  }
+}

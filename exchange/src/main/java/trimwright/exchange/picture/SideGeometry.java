@@ -1,0 +1,290 @@
+package trimwright.exchange.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import trimwright.kernel.rig.Board;
+import trimwright.kernel.rig.Drive;
+import trimwright.kernel.rig.FittedWing;
+import trimwright.kernel.rig.Fuselage;
+import trimwright.kernel.rig.Mast;
+import trimwright.kernel.rig.RideCase;
+import trimwright.kernel.rig.Rider;
+import trimwright.kernel.rig.Setup;
+import trimwright.kernel.surface.Station;
+
+/**
+ * Where everything of a case lies when the deck has a given pitch, seen from the side, in metres.
+ *
+ * <p>A case does not say where on the board the mast's track lies, nor where the fuselage's ends
+ * are: the board's middle is taken at its mass centre, and the fuselage reaches equally far beyond
+ * both wings.
+ */
+final class SideGeometry {
+  private static final double QUARTER = 0.25;
+  private static final int ROUND_END_POINTS = 8;
+
+  private final RideCase rideCase;
+  private final Setup setup;
+  private final double deckPitch;
+  private final double fuselagePitch;
+
+  SideGeometry(RideCase rideCase, double deckPitch) {
+    this.rideCase = rideCase;
+    this.setup = rideCase.setup();
+    this.deckPitch = deckPitch;
+    this.fuselagePitch = deckPitch - setup.mast().baseAngle();
+  }
+
+  /** A place given in foil axes: ahead along the fuselage and above its axis. */
+  Spot body(double ahead, double above) {
+    double cos = Math.cos(fuselagePitch);
+    double sin = Math.sin(fuselagePitch);
+    return new Spot(ahead * cos - above * sin, ahead * sin + above * cos);
+  }
+
+  /** A place given on the board: ahead along the deck from the mast's axis, and below the deck. */
+  Spot deck(double ahead, double below) {
+    Board board = setup.board();
+    Spot pierced = mastAxis(setup.mast().length() + board.thickness());
+    double cos = Math.cos(deckPitch);
+    double sin = Math.sin(deckPitch);
+    return pierced.plus(ahead * cos + below * sin, ahead * sin - below * cos);
+  }
+
+  /** A place on the mast's axis, so far from the fuselage's axis. */
+  Spot mastAxis(double along) {
+    double rake = setup.mast().rake();
+    // The mast's foot swings forward with rake, so its head lies aft of the foot.
+    return body(-along * Math.sin(rake), along * Math.cos(rake));
+  }
+
+  /** Height of the still water above the datum. */
+  double waterline() {
+    return frontWingRoot().above() + rideCase.immersion();
+  }
+
+  Spot frontWingRoot() {
+    return body(setup.fuselage().frontWingAhead(), setup.frontWing().height());
+  }
+
+  Spot stabilizerRoot() {
+    return body(-setup.fuselage().stabilizerBehind(), setup.stabilizer().height());
+  }
+
+  /** The mast's outline: foot behind, foot in front, head in front, head behind. */
+  List<Spot> mast() {
+    Mast mast = setup.mast();
+    double half = mast.chord() / 2;
+    double underside = setup.board().thickness();
+    return List.of(body(-half, 0), body(half, 0), deck(half, underside), deck(-half, underside));
+  }
+
+  /** The board's outline, from the tail along the deck to the nose and back below. */
+  List<Spot> board() {
+    Board board = setup.board();
+    double half = board.length() / 2;
+    double middle = board.massCentreAhead() - board.track();
+    double thick = board.thickness();
+    // Along the board in half lengths, down in thicknesses: a plain scow with a risen nose.
+    double[][] outline = {
+      {-1, 0},
+      {0.97, 0},
+      {1, 0.12},
+      {0.93, 0.35},
+      {0.78, 0.7},
+      {0.55, 0.92},
+      {0.3, 1},
+      {-0.9, 1},
+      {-1, 0.8}
+    };
+    List<Spot> spots = new ArrayList<>();
+    for (double[] point : outline) {
+      spots.add(deck(middle + point[0] * half, point[1] * thick));
+    }
+    return spots;
+  }
+
+  List<Spot> fuselage() {
+    Fuselage fuselage = setup.fuselage();
+    double middle = (fuselage.frontWingAhead() - fuselage.stabilizerBehind()) / 2;
+    return tube(middle, 0, 0, fuselage.length(), fuselage.diameter());
+  }
+
+  Optional<List<Spot>> findDrive() {
+    return setup
+        .drive()
+        .map(
+            d ->
+                tube(
+                    -d.behindMast(),
+                    d.heightAboveFuselage(),
+                    d.thrustAngle(),
+                    d.length(),
+                    d.diameter()));
+  }
+
+  /** The propeller's disc seen edge on, at the back end of the pod. */
+  Optional<List<Spot>> findPropeller() {
+    return setup.drive().map(this::propeller);
+  }
+
+  private List<Spot> propeller(Drive drive) {
+    double cos = Math.cos(drive.thrustAngle());
+    double sin = Math.sin(drive.thrustAngle());
+    double aft = drive.length() / 2;
+    double radius = drive.propellerDiameter() / 2;
+    double x = -drive.behindMast() - aft * cos;
+    double y = drive.heightAboveFuselage() - aft * sin;
+    return List.of(
+        body(x - radius * sin, y + radius * cos), body(x + radius * sin, y - radius * cos));
+  }
+
+  private List<Spot> tube(double x, double y, double angle, double length, double diameter) {
+    double radius = diameter / 2;
+    double straight = Math.max(0, length / 2 - radius);
+    List<Spot> spots = new ArrayList<>();
+    for (int end = 0; end < 2; end++) {
+      for (int i = 0; i <= ROUND_END_POINTS; i++) {
+        double turn = Math.PI * (end - 0.5 + (double) i / ROUND_END_POINTS);
+        double along = (end == 0 ? straight : -straight) + radius * Math.cos(turn);
+        double up = radius * Math.sin(turn);
+        spots.add(
+            body(
+                x + along * Math.cos(angle) - up * Math.sin(angle),
+                y + along * Math.sin(angle) + up * Math.cos(angle)));
+      }
+    }
+    return spots;
+  }
+
+  /** Root section of the front wing, to scale. */
+  List<Spot> frontWing() {
+    FittedWing wing = setup.frontWing();
+    return section(wing, rootStation(wing), setup.fuselage().frontWingAhead(), wing.setting());
+  }
+
+  /** Root section of the stabilizer, to scale, with its shim. */
+  List<Spot> stabilizer() {
+    FittedWing wing = setup.stabilizer();
+    double angle = wing.setting() + setup.shim();
+    return section(wing, rootStation(wing), -setup.fuselage().stabilizerBehind(), angle);
+  }
+
+  /** The front wing's shadow from the side: everything between root and tip. */
+  List<Spot> frontWingShadow() {
+    FittedWing wing = setup.frontWing();
+    return shadow(wing, setup.fuselage().frontWingAhead(), wing.setting());
+  }
+
+  /** The stabilizer's shadow from the side. */
+  List<Spot> stabilizerShadow() {
+    FittedWing wing = setup.stabilizer();
+    double angle = wing.setting() + setup.shim();
+    return shadow(wing, -setup.fuselage().stabilizerBehind(), angle);
+  }
+
+  private List<Spot> shadow(FittedWing wing, double ahead, double setting) {
+    List<Spot> all = new ArrayList<>();
+    for (Station station : wing.shape().stations()) {
+      all.addAll(section(wing, station, ahead, setting));
+    }
+    return Hull.of(all);
+  }
+
+  private static Station rootStation(FittedWing wing) {
+    return wing.shape().stations().get(0);
+  }
+
+  private List<Spot> section(FittedWing wing, Station station, double ahead, double setting) {
+    double[] x = station.section().shape().x();
+    double[] y = station.section().shape().y();
+    double twist = station.twist();
+    List<Spot> spots = new ArrayList<>();
+    for (int i = 0; i < x.length; i++) {
+      // Section axes run aft and up from the leading edge; the wing turns about the root's quarter
+      // chord, and each station about its own.
+      Spot own = turned((QUARTER - x[i]) * station.chord(), y[i] * station.chord(), twist);
+      Spot set = turned(own.ahead() + station.ahead(), own.above() + station.above(), setting);
+      spots.add(body(ahead + set.ahead(), wing.height() + set.above()));
+    }
+    return spots;
+  }
+
+  private static Spot turned(double ahead, double above, double angle) {
+    double cos = Math.cos(angle);
+    double sin = Math.sin(angle);
+    return new Spot(ahead * cos - above * sin, ahead * sin + above * cos);
+  }
+
+  /** Where the front foot stands, on the deck. */
+  Spot frontFoot() {
+    return deck(rider().frontFoot() - setup.board().track(), 0);
+  }
+
+  /** Where the back foot stands, on the deck. */
+  Spot backFoot() {
+    return deck(rider().backFoot() - setup.board().track(), 0);
+  }
+
+  private Rider rider() {
+    return rideCase.rider();
+  }
+
+  double deckPitch() {
+    return deckPitch;
+  }
+
+  double fuselagePitch() {
+    return fuselagePitch;
+  }
+
+  /** Mass of board, battery and foil together [kg]. */
+  double gearMass() {
+    return masses().stream().mapToDouble(Mass::mass).sum();
+  }
+
+  /** Mass centre of board, battery and foil. */
+  Spot gearMassCentre() {
+    double mass = 0;
+    double ahead = 0;
+    double above = 0;
+    for (Mass part : masses()) {
+      mass += part.mass();
+      ahead += part.mass() * part.at().ahead();
+      above += part.mass() * part.at().above();
+    }
+    return mass > 0 ? new Spot(ahead / mass, above / mass) : deck(0, 0);
+  }
+
+  private record Mass(double mass, Spot at) {}
+
+  private List<Mass> masses() {
+    List<Mass> all = new ArrayList<>();
+    Board board = setup.board();
+    Fuselage tube = setup.fuselage();
+    all.add(
+        new Mass(
+            board.mass(),
+            deck(board.massCentreAhead() - board.track(), board.massCentreBelowDeck())));
+    setup
+        .battery()
+        .ifPresent(
+            b ->
+                all.add(
+                    new Mass(
+                        b.mass(),
+                        deck(b.massCentreAhead() - board.track(), b.massCentreBelowDeck()))));
+    all.add(new Mass(setup.mast().mass(), body(0, setup.mast().massAboveAxis())));
+    setup
+        .drive()
+        .ifPresent(d -> all.add(new Mass(d.mass(), body(-d.behindMast(), d.massAboveAxis()))));
+    double middle = (tube.frontWingAhead() - tube.stabilizerBehind()) / 2;
+    all.add(new Mass(tube.mass(), body(middle, tube.massAboveAxis())));
+    FittedWing front = setup.frontWing();
+    all.add(new Mass(front.mass(), body(tube.frontWingAhead(), front.massAboveAxis())));
+    FittedWing back = setup.stabilizer();
+    all.add(new Mass(back.mass(), body(-tube.stabilizerBehind(), back.massAboveAxis())));
+    return all;
+  }
+}
