@@ -7,6 +7,13 @@ import picocli.CommandLine.TypeConversionException;
 final class Numbers {
   private Numbers() {}
 
+  /** A number as a person would have typed it. */
+  static String text(double value) {
+    return value == Math.rint(value) && Math.abs(value) < 1e9
+        ? Long.toString((long) value)
+        : Double.toString(value);
+  }
+
   /** Decimal numbers with a point, and never infinite. */
   static final class Decimal implements ITypeConverter<Double> {
     private static final String FORM = "[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?";

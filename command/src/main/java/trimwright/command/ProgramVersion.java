@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.Properties;
 import picocli.CommandLine.IVersionProvider;
+import trimwright.exchange.write.ModelVersion;
 
 /** The version that the build wrote beside the classes. */
 final class ProgramVersion implements IVersionProvider {
@@ -13,6 +14,8 @@ final class ProgramVersion implements IVersionProvider {
     try (InputStream in = ProgramVersion.class.getResourceAsStream("version.properties")) {
       properties.load(in);
     }
-    return new String[] {"Trimwright " + properties.getProperty("version")};
+    return new String[] {
+      "Trimwright " + properties.getProperty("version") + ", model " + ModelVersion.TEXT
+    };
   }
 }

@@ -1,6 +1,7 @@
 package trimwright.exchange.write;
 
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * What the section document holds.
@@ -10,7 +11,7 @@ import java.util.List;
  * @param reynolds on the chord [1]
  * @param zeroLiftAngle [rad]
  * @param liftSlope [1/rad]
- * @param maximumLift coefficient [1]
+ * @param maximumLift coefficient [1]; empty where friction is left out
  * @param rows one per angle, moment about the quarter chord
  */
 public record SectionTable(
@@ -19,7 +20,7 @@ public record SectionTable(
     double reynolds,
     double zeroLiftAngle,
     double liftSlope,
-    double maximumLift,
+    OptionalDouble maximumLift,
     List<PolarRow> rows) {
   /** Copies the list. */
   public SectionTable {

@@ -53,8 +53,10 @@ public final class SectionWriter {
         + Shown.decimals(Shown.degrees(table.zeroLiftAngle()), 2)
         + " deg, lift slope "
         + Shown.decimals(table.liftSlope(), 3)
-        + " per rad, largest cl "
-        + Shown.decimals(table.maximumLift(), 2)
+        + " per rad"
+        + (table.maximumLift().isPresent()
+            ? ", largest cl " + Shown.decimals(table.maximumLift().getAsDouble(), 2)
+            : "")
         + "\n";
   }
 }

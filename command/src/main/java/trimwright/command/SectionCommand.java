@@ -1,0 +1,126 @@
+package trimwright.command;
+
+import java.util.concurrent.Callable;
+import java.util.regex.Pattern;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import trimwright.desk.AngleRange;
+import trimwright.desk.SectionStudy;
+import trimwright.exchange.write.SectionTable;
+import trimwright.exchange.write.SectionWriter;
+import trimwright.kernel.section.Finish;
+import trimwright.kernel.section.Section;
+import trimwright.kernel.section.Sections;
+
+/** Prints what a wing section does in two-dimensional flow. */
+@Command(
+    name = "section",
+    sortOptions = false,
+    description = {
+      "What a wing section alone does at each angle of attack, as if the wing had no ends.",
+      ""
+    },
+    optionListHeading = "%nOptions:%n",
+    footer = {
+      "",
+      "Examples:",
+      "  ./run section naca2412",
+      "  ./run section naca0012 --reynolds 300000 --finish scuffed --json",
+      "",
+      "What the numbers mean (all made dimensionless with the chord):",
+      "  angle of attack  from the chord line to the stream, leading edge up positive",
+      "  cl, cd           lift and drag",
+      "  cm               moment about the quarter chord, nose up positive",
+      "  cp_min           lowest pressure on the surface; the more negative, the sooner it cavitates",
+      "  converged        no: the flow has let go, or the model does not reach that far"
+    })
+final class SectionCommand implements Callable<Integer> {
+  /** Below, the measured data under the model end; above, no foil of this size. */
+  private static final double LOWEST_REYNOLDS = 1e4;
+
+  private static final double HIGHEST_REYNOLDS = 1e8;
+
+  private static final Pattern CODE = Pattern.compile("(?i)naca[ _-]?(\\d+)");
+
+  private final Console console;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      paramLabel = "SHAPE",
+      description =
+          "A NACA code of 4 or 5 digits such as naca2412, or a coordinates file: two columns, from the"
+              + " trailing edge over the upper surface to the leading edge and back below. - reads"
+              + " standard input.")
+  private String shape;
+
+  @Option(
+      names = "--reynolds",
+      paramLabel = "NUMBER",
+      converter = Numbers.Decimal.class,
+      defaultValue = "600000",
+      description =
+          "Reynolds number on the chord, 10000 to 100000000; 600000 is a 100 mm chord at 25 km/h"
+              + " (default: ${DEFAULT-VALUE}).")
+  private double reynolds;
+
+  @Mixin private AngleOptions angles;
+
+  @Option(
+      names = "--finish",
+      paramLabel = "STATE",
+      defaultValue = "clean",
+      converter = FinishConverter.class,
+      description =
+          "The surface: clean, or scuffed near the leading edge (default: ${DEFAULT-VALUE}).")
+  private Finish finish;
+
+  @Option(names = "--inviscid", description = "Leaves out friction, and so drag and stall.")
+  private boolean inviscid;
+
+  @Mixin private FormOptions form;
+
+  SectionCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    if (!(reynolds >= LOWEST_REYNOLDS && reynolds <= HIGHEST_REYNOLDS)) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--reynolds must be from "
+              + Numbers.text(LOWEST_REYNOLDS)
+              + " to "
+              + Numbers.text(HIGHEST_REYNOLDS)
+              + ", was "
+              + Numbers.text(reynolds)
+              + ".");
+    }
+    AngleRange range = angles.range();
+    SectionTable table = SectionStudy.of(section(), finish, inviscid).table(range, reynolds);
+    console.print(
+        form.text(
+            () -> SectionWriter.table(table),
+            () -> SectionWriter.json(table),
+            () -> SectionWriter.csv(table)));
+    return CommandLineEntry.GOOD;
+  }
+
+  private Section section() {
+    var code = CODE.matcher(shape);
+    if (!code.matches()) {
+      throw new BadInput("SHAPE " + shape + ": This is no NACA code such as naca2412.");
+    }
+    try {
+      return Sections.naca("naca" + code.group(1));
+    } catch (IllegalArgumentException e) {
+      throw new BadInput("SHAPE " + shape + ": " + e.getMessage() + ".");
+    }
+  }
+}
