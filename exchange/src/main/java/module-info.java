@@ -4,9 +4,12 @@
  */
 module trimwright.exchange {
   requires transitive trimwright.kernel;
+  requires com.networknt.schema;
   requires org.apache.commons.csv;
+  requires org.snakeyaml.engine;
   requires tools.jackson.databind;
 
+  exports trimwright.exchange.demo;
   exports trimwright.exchange.picture;
   exports trimwright.exchange.read;
   exports trimwright.exchange.unit;

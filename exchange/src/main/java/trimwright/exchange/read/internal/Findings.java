@@ -1,0 +1,59 @@
+package trimwright.exchange.read.internal;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
+import trimwright.exchange.read.Problem;
+
+/** The problems of one text as they are found. Not safe for several threads. */
+public final class Findings {
+  /** More than a person reads at once; the rest is counted. */
+  private static final int MOST_SHOWN = 60;
+
+  private final YamlTree tree;
+  private final List<Problem> problems = new ArrayList<>();
+  private final Set<String> bad = new HashSet<>();
+
+  /** Starts with what reading the tree has found. */
+  public Findings(YamlTree tree) {
+    this.tree = tree;
+    tree.problems().forEach(this::add);
+  }
+
+  /** Adds a problem that knows its line. */
+  public void add(Problem problem) {
+    problems.add(problem);
+    bad.add(problem.key());
+  }
+
+  /** Adds a problem; its line is looked up. */
+  public void report(String key, String message) {
+    add(new Problem(key, tree.findLine(key), message));
+  }
+
+  /** Paths that have a problem. */
+  public Set<String> bad() {
+    return Set.copyOf(bad);
+  }
+
+  /** Whether nothing was found. */
+  public boolean none() {
+    return problems.isEmpty();
+  }
+
+  /** All problems by line; those beyond what a person reads are counted in a last one. */
+  public List<Problem> list() {
+    List<Problem> sorted = new ArrayList<>(problems);
+    sorted.sort(Comparator.comparingInt((Problem p) -> p.line().orElse(0)));
+    if (sorted.size() <= MOST_SHOWN) {
+      return sorted;
+    }
+    int rest = sorted.size() - MOST_SHOWN;
+    List<Problem> shown = new ArrayList<>(sorted.subList(0, MOST_SHOWN));
+    shown.add(new Problem("", OptionalInt.empty(), "There are " + rest + " more problems."));
+    return shown;
+  }
+}
