@@ -21,4 +21,19 @@ public record CauseParts(
     double speedPart,
     double setPart,
     OptionalDouble measured,
-    OptionalDouble unexplainedPart) {}
+    OptionalDouble unexplainedPart) {
+
+  static CauseParts of(
+      double ridden, double atWishedSpeed, double wanted, OptionalDouble measured) {
+    return new CauseParts(
+        ridden,
+        atWishedSpeed,
+        wanted,
+        ridden - atWishedSpeed,
+        atWishedSpeed - wanted,
+        measured,
+        measured.isPresent()
+            ? OptionalDouble.of(measured.getAsDouble() - ridden)
+            : OptionalDouble.empty());
+  }
+}

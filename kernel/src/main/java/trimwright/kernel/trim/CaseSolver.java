@@ -1,24 +1,57 @@
 package trimwright.kernel.trim;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.RideCase;
+import trimwright.kernel.surface.SurfaceResponse;
 
 /**
  * Solves one case. Building a solver computes the lifting surfaces' response over pitch once; every
- * speed asked for afterwards is cheap. A solver holds no shared state but is not safe for use by
- * several threads at once.
+ * speed asked for afterwards is cheap. Immutable; may be shared between threads.
+ *
+ * <p>At each speed three unknowns, pitch, thrust and foot-pressure centre, make two forces and the
+ * pitching moment vanish. Thrust follows from the drag and the foot-pressure centre from the moment
+ * in closed form, so that one equation in one unknown is left: the vertical forces over pitch.
  */
 public final class CaseSolver {
-  private CaseSolver() {}
+  private final RideCase rideCase;
+  private final TrimSolver solver;
+
+  private CaseSolver(Craft craft, SurfaceResponse response) {
+    rideCase = craft.rideCase();
+    solver = new TrimSolver(new BalanceModel(craft, response), TrimLimits.CHOSEN);
+  }
 
   /**
-   * A solver with the standard lattice.
+   * A solver with the standard lattice, its flow interpolated over pitch.
    *
    * @param rideCase the case
    * @return a solver for it
    */
   public static CaseSolver of(RideCase rideCase) {
-    throw new UnsupportedOperationException("skeleton");
+    Craft craft = new Craft(rideCase);
+    return new CaseSolver(craft, Responses.tabulated(craft));
+  }
+
+  /**
+   * A solver on a given craft and flow: for finer lattices and for the flow solved anew at every
+   * pitch.
+   *
+   * @param craft the craft
+   * @param response the flow about its wings
+   * @return a solver
+   */
+  public static CaseSolver of(Craft craft, SurfaceResponse response) {
+    return new CaseSolver(craft, response);
+  }
+
+  /** The case. */
+  public RideCase rideCase() {
+    return rideCase;
   }
 
   /**
@@ -26,9 +59,13 @@ public final class CaseSolver {
    *
    * @param speed through the water [m/s], above 0
    * @return a trim point or the reason why there is none
+   * @throws IllegalArgumentException if the speed is not above 0
    */
   public TrimOutcome trim(double speed) {
-    throw new UnsupportedOperationException("skeleton");
+    if (!(speed > 0) || !Double.isFinite(speed)) {
+      throw new IllegalArgumentException("speed must be above 0 m/s, was " + speed + " m/s");
+    }
+    return solver.solve(speed);
   }
 
   /**
@@ -36,8 +73,43 @@ public final class CaseSolver {
    *
    * @param speeds [m/s], rising
    * @return the curve
+   * @throws IllegalArgumentException if a speed is not above 0
    */
   public Curve curve(List<Double> speeds) {
-    throw new UnsupportedOperationException("skeleton");
+    List<TrimOutcome> outcomes = new ArrayList<>(speeds.size());
+    for (double v : speeds) {
+      outcomes.add(trim(v));
+    }
+    SpeedSearch search = new SpeedSearch(solver);
+    List<SpeedInterval> rideable = search.rideable();
+    return new Curve(
+        outcomes, search.evenFeetSpeeds(), search.levelSpeed(), rideable, window(rideable));
+  }
+
+  /**
+   * Every speed at which the foot share takes a value.
+   *
+   * @param footShare part of the load on the front foot [1]
+   * @return speeds [m/s], rising; none, one or more
+   */
+  public List<Double> speedsWithFootShare(double footShare) {
+    return new SpeedSearch(solver).speedsWith(solver::footShare, footShare);
+  }
+
+  /**
+   * The speed at which the deck is level.
+   *
+   * @return [m/s]; empty where no trim point is level
+   */
+  public OptionalDouble levelSpeed() {
+    return new SpeedSearch(solver).levelSpeed();
+  }
+
+  private Optional<SpeedInterval> window(List<SpeedInterval> rideable) {
+    double wished = rideCase.rider().wishedSpeed();
+    return rideable.stream()
+        .filter(i -> i.from() <= wished && wished <= i.to())
+        .findFirst()
+        .or(() -> rideable.stream().max(Comparator.comparingDouble(i -> i.to() - i.from())));
   }
 }

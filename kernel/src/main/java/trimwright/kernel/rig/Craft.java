@@ -1,0 +1,312 @@
+package trimwright.kernel.rig;
+
+import java.util.List;
+import trimwright.kernel.frame.PlaneForce;
+import trimwright.kernel.surface.LatticeSize;
+import trimwright.kernel.surface.PlacedWing;
+import trimwright.kernel.surface.Station;
+import trimwright.kernel.surface.WingShape;
+
+/**
+ * Everything of a case that is not flow about a lifting surface: where the wings stand, weights,
+ * buoyancy, and the drags of mast, fuselage, pod and corners. Forces are in water axes with moments
+ * about the datum.
+ *
+ * <p>Left out: the slipstream of the propeller, the moment of the slender bodies at an angle (about
+ * 2 mm of foot-pressure position at 3 degrees on the example case), side forces.
+ *
+ * <p>Immutable; may be shared between threads.
+ */
+public final class Craft {
+  /** Standard gravity, 3rd CGPM 1901 [m/s²]. */
+  public static final double GRAVITY = 9.80665;
+
+  /**
+   * Area of a strut's or wing's outline over chord times thickness: NACA 4-digit thickness form,
+   * integrated [1].
+   */
+  private static final double OUTLINE_FULLNESS = 0.685;
+
+  /** Centroid of that outline behind the nose [chords]. */
+  private static final double OUTLINE_CENTROID = 0.42;
+
+  /** Volume of a rounded pod or fuselage over its cylinder. Chosen. */
+  private static final double BODY_FULLNESS = 0.9;
+
+  private final RideCase rideCase;
+  private final Deck deck;
+  private final List<PlacedWing> wings;
+  private final Moments weights;
+  private final Moments buoyancy;
+  private final double cornerArea;
+
+  /**
+   * The craft of a case.
+   *
+   * @param rideCase the case
+   */
+  public Craft(RideCase rideCase) {
+    this(rideCase, LatticeSize.FRONT_WING, LatticeSize.STABILIZER);
+  }
+
+  /**
+   * The craft of a case with a chosen lattice.
+   *
+   * @param rideCase the case
+   * @param frontWing how finely the front wing is divided
+   * @param stabilizer how finely the stabilizer is divided
+   */
+  public Craft(RideCase rideCase, LatticeSize frontWing, LatticeSize stabilizer) {
+    this.rideCase = rideCase;
+    Setup s = rideCase.setup();
+    Fuselage f = s.fuselage();
+    deck = Deck.of(s);
+    wings =
+        List.of(
+            new PlacedWing(
+                s.frontWing().shape(),
+                f.frontWingAhead(),
+                s.frontWing().height(),
+                s.frontWing().setting(),
+                frontWing),
+            new PlacedWing(
+                s.stabilizer().shape(),
+                -f.stabilizerBehind(),
+                s.stabilizer().height(),
+                s.stabilizer().setting() + s.shim(),
+                stabilizer));
+    weights = weigh(s);
+    buoyancy = submerged(s);
+    Mast m = s.mast();
+    double corners = MastDrag.junction(m.chord(), m.thickness());
+    if (s.drive().isPresent()) {
+      corners += 2 * MastDrag.junction(m.chord(), m.thickness());
+    }
+    for (PlacedWing w : wings) {
+      Station root = w.shape().stations().get(0);
+      corners +=
+          2 * MastDrag.junction(root.chord(), root.chord() * root.section().shape().thickness());
+    }
+    cornerArea = corners;
+  }
+
+  private Moments weigh(Setup s) {
+    Board board = s.board();
+    Moments sum =
+        Moments.NONE.plus(
+            board.mass(),
+            deck.aheadInFoil(board.massCentreAhead() - board.track(), board.massCentreBelowDeck()),
+            deck.aboveInFoil(board.massCentreAhead() - board.track(), board.massCentreBelowDeck()));
+    if (s.battery().isPresent()) {
+      Battery b = s.battery().get();
+      double along = b.massCentreAhead() - board.track();
+      sum =
+          sum.plus(
+              b.mass(),
+              deck.aheadInFoil(along, b.massCentreBelowDeck()),
+              deck.aboveInFoil(along, b.massCentreBelowDeck()));
+    }
+    Mast m = s.mast();
+    sum = sum.plus(m.mass(), -m.massAboveAxis() * Math.tan(m.rake()), m.massAboveAxis());
+    if (s.drive().isPresent()) {
+      Drive d = s.drive().get();
+      sum = sum.plus(d.mass(), -d.behindMast(), d.massAboveAxis());
+    }
+    Fuselage f = s.fuselage();
+    sum = sum.plus(f.mass(), fuselageMiddle(f), f.massAboveAxis());
+    FittedWing w = s.frontWing();
+    sum = sum.plus(w.mass(), f.frontWingAhead(), w.massAboveAxis());
+    FittedWing t = s.stabilizer();
+    return sum.plus(t.mass(), -f.stabilizerBehind(), t.massAboveAxis());
+  }
+
+  /** Half way between the wings: a fuselage overhangs both about alike. */
+  private static double fuselageMiddle(Fuselage f) {
+    return 0.5 * (f.frontWingAhead() - f.stabilizerBehind());
+  }
+
+  private Moments submerged(Setup s) {
+    Fuselage f = s.fuselage();
+    double body = f.volume() > 0 ? f.volume() : cylinder(f.diameter(), f.length());
+    Moments sum = Moments.NONE.plus(body, fuselageMiddle(f), 0);
+    sum = plusWing(sum, s.frontWing(), wings.get(0));
+    sum = plusWing(sum, s.stabilizer(), wings.get(1));
+    if (s.drive().isPresent()) {
+      Drive d = s.drive().get();
+      double pod = d.volume() > 0 ? d.volume() : cylinder(d.diameter(), d.length());
+      sum = sum.plus(pod, -d.behindMast(), d.heightAboveFuselage());
+    }
+    return sum;
+  }
+
+  private static Moments plusWing(Moments sum, FittedWing wing, PlacedWing placed) {
+    WingShape shape = wing.shape();
+    double computed = 0;
+    double ahead = 0;
+    double above = 0;
+    for (int i = 1; i < shape.stations().size(); i++) {
+      Station a = shape.stations().get(i - 1);
+      Station b = shape.stations().get(i);
+      double chord = 0.5 * (a.chord() + b.chord());
+      double v =
+          shape.span()
+              * (b.fraction() - a.fraction())
+              * OUTLINE_FULLNESS
+              * a.section().shape().thickness()
+              * chord
+              * chord;
+      computed += v;
+      ahead += v * (0.5 * (a.ahead() + b.ahead()) + (0.25 - OUTLINE_CENTROID) * chord);
+      above += v * 0.5 * (a.above() + b.above());
+    }
+    double volume = wing.volume() > 0 ? wing.volume() : computed;
+    return sum.plus(volume, placed.ahead() + ahead / computed, placed.above() + above / computed);
+  }
+
+  private static double cylinder(double diameter, double length) {
+    return BODY_FULLNESS * Math.PI / 4 * diameter * diameter * length;
+  }
+
+  /** The case. */
+  public RideCase rideCase() {
+    return rideCase;
+  }
+
+  /** The deck. */
+  public Deck deck() {
+    return deck;
+  }
+
+  /** Front wing and stabilizer where they stand, in this order. */
+  public List<PlacedWing> wings() {
+    return wings;
+  }
+
+  /** Mass of board, battery and foil [kg]. */
+  public double partsMass() {
+    return weights.amount();
+  }
+
+  /**
+   * Depth of the datum below the still surface, so that the front wing's root quarter chord keeps
+   * its immersion.
+   *
+   * @param pitch of the fuselage [rad]
+   * @return depth [m]
+   */
+  public double datumDepth(double pitch) {
+    PlacedWing front = wings.get(0);
+    return rideCase.immersion() + front.ahead() * Math.sin(pitch) + front.above() * Math.cos(pitch);
+  }
+
+  /**
+   * Length of mast under water, from the datum up.
+   *
+   * @param pitch of the fuselage [rad]
+   * @return wetted length [m], between 0 and the mast's length
+   */
+  public double wettedMast(double pitch) {
+    Mast m = rideCase.setup().mast();
+    return Math.max(0, Math.min(m.length(), datumDepth(pitch) / Math.cos(pitch + m.rake())));
+  }
+
+  /**
+   * Weights of board, battery and foil.
+   *
+   * @param pitch of the fuselage [rad]
+   * @return force and moment about the datum
+   */
+  public PlaneForce weights(double pitch) {
+    return weights.lifted(-GRAVITY, pitch);
+  }
+
+  /**
+   * Mass centre of board, battery and foil ahead of the datum, in water axes.
+   *
+   * @param pitch of the fuselage [rad]
+   * @return distance [m]
+   */
+  public double partsAhead(double pitch) {
+    return weights.ahead(pitch) / weights.amount();
+  }
+
+  /**
+   * The same above the datum.
+   *
+   * @param pitch of the fuselage [rad]
+   * @return distance [m]
+   */
+  public double partsAbove(double pitch) {
+    return weights.above(pitch) / weights.amount();
+  }
+
+  /**
+   * Buoyancy of all that is under water.
+   *
+   * @param pitch of the fuselage [rad]
+   * @return force and moment about the datum
+   */
+  public PlaneForce buoyancy(double pitch) {
+    Mast m = rideCase.setup().mast();
+    double wetted = wettedMast(pitch);
+    double perLength =
+        m.volume() > 0 ? m.volume() / m.length() : OUTLINE_FULLNESS * m.chord() * m.thickness();
+    double middle = 0.5 * wetted;
+    Moments all =
+        buoyancy.plus(
+            perLength * wetted, -middle * Math.sin(m.rake()), middle * Math.cos(m.rake()));
+    return all.lifted(GRAVITY * rideCase.water().density(), pitch);
+  }
+
+  /**
+   * Drag of mast, spray, corners, fuselage and pod.
+   *
+   * @param pitch of the fuselage [rad]
+   * @param speed [m/s]
+   * @return force and moment about the datum
+   */
+  public PlaneForce drags(double pitch, double speed) {
+    Setup s = rideCase.setup();
+    double perMetre = speed / rideCase.water().kinematicViscosity();
+    double q = 0.5 * rideCase.water().density() * speed * speed;
+    Mast m = s.mast();
+    double wetted = wettedMast(pitch);
+    double depth = datumDepth(pitch);
+    double cos = Math.cos(pitch + m.rake());
+    PlaneForce sum =
+        dragAt(
+            MastDrag.profile(m.chord(), m.thickness(), wetted, perMetre, m.finish()),
+            0.5 * wetted * cos);
+    sum = sum.plus(dragAt(MastDrag.spray(m.thickness()), depth));
+    sum = sum.plus(dragAt(cornerArea, 0));
+    Fuselage f = s.fuselage();
+    sum = sum.plus(dragAt(BodyDrag.of(f.length(), f.diameter(), perMetre), 0));
+    if (s.drive().isPresent()) {
+      Drive d = s.drive().get();
+      double above = d.heightAboveFuselage() * Math.cos(pitch) - d.behindMast() * Math.sin(pitch);
+      if (above < depth) {
+        sum = sum.plus(dragAt(BodyDrag.of(d.length(), d.diameter(), perMetre), above));
+      }
+    }
+    return sum.times(q);
+  }
+
+  private static PlaneForce dragAt(double area, double above) {
+    return PlaneForce.at(-area, 0, 0, above);
+  }
+
+  /**
+   * Drag of the air on the rider.
+   *
+   * @param speed over the water [m/s]
+   * @return force against the direction of travel [N]; negative where a tail wind pushes
+   */
+  public double airDrag(double speed) {
+    double apparent = speed + rideCase.headWind();
+    return 0.5
+        * rideCase.airDensity()
+        * rideCase.rider().airDragArea()
+        * apparent
+        * Math.abs(apparent);
+  }
+}

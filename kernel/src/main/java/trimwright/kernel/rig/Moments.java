@@ -1,0 +1,34 @@
+package trimwright.kernel.rig;
+
+import trimwright.kernel.frame.PlaneForce;
+
+/**
+ * Masses (or volumes) gathered with their first moments in foil axes, so that turning them to any
+ * pitch costs nothing.
+ *
+ * @param amount sum [kg or m³]
+ * @param aheadMoment amount times distance ahead of the datum
+ * @param aboveMoment amount times distance above the datum
+ */
+record Moments(double amount, double aheadMoment, double aboveMoment) {
+  static final Moments NONE = new Moments(0, 0, 0);
+
+  Moments plus(double more, double ahead, double above) {
+    return new Moments(amount + more, aheadMoment + more * ahead, aboveMoment + more * above);
+  }
+
+  /** First moment ahead of the datum in water axes. */
+  double ahead(double pitch) {
+    return aheadMoment * Math.cos(pitch) - aboveMoment * Math.sin(pitch);
+  }
+
+  /** First moment above the datum in water axes. */
+  double above(double pitch) {
+    return aheadMoment * Math.sin(pitch) + aboveMoment * Math.cos(pitch);
+  }
+
+  /** Vertical force of so much per amount. */
+  PlaneForce lifted(double perAmount, double pitch) {
+    return new PlaneForce(0, perAmount * amount, perAmount * ahead(pitch));
+  }
+}

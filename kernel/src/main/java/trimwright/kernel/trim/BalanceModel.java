@@ -1,0 +1,188 @@
+package trimwright.kernel.trim;
+
+import java.util.List;
+import trimwright.kernel.frame.PlaneForce;
+import trimwright.kernel.rig.Craft;
+import trimwright.kernel.rig.Deck;
+import trimwright.kernel.rig.Drive;
+import trimwright.kernel.rig.RideCase;
+import trimwright.kernel.surface.ProfileForces;
+import trimwright.kernel.surface.SurfaceFlow;
+import trimwright.kernel.surface.SurfaceResponse;
+
+/** Puts the forces of a case together at any pitch and speed. Immutable. */
+final class BalanceModel {
+  private final Craft craft;
+  private final SurfaceResponse response;
+  private final ProfileForces frontSections;
+  private final ProfileForces stabilizerSections;
+  private final double riderWeight;
+
+  BalanceModel(Craft craft, SurfaceResponse response) {
+    this.craft = craft;
+    this.response = response;
+    RideCase c = craft.rideCase();
+    frontSections = new ProfileForces(craft.wings().get(0), c.setup().frontWing().finish());
+    stabilizerSections = new ProfileForces(craft.wings().get(1), c.setup().stabilizer().finish());
+    riderWeight = c.rider().allMass() * Craft.GRAVITY;
+  }
+
+  Craft craft() {
+    return craft;
+  }
+
+  SurfaceResponse response() {
+    return response;
+  }
+
+  ProfileForces frontSections() {
+    return frontSections;
+  }
+
+  ProfileForces stabilizerSections() {
+    return stabilizerSections;
+  }
+
+  double dynamicPressure(double speed) {
+    return 0.5 * craft.rideCase().water().density() * speed * speed;
+  }
+
+  double reynoldsPerMetre(double speed) {
+    return speed / craft.rideCase().water().kinematicViscosity();
+  }
+
+  /** Weight of rider, board, battery and foil [N]. */
+  double allWeight() {
+    return riderWeight + craft.partsMass() * Craft.GRAVITY;
+  }
+
+  /** All forces at a pitch of the fuselage [rad] and a speed [m/s], thrust balancing the drag. */
+  Balance at(double pitch, double speed) {
+    return at(pitch, speed, Double.NaN);
+  }
+
+  /** All forces with a given thrust [N]; with NaN thrust balances the drag. */
+  Balance at(double pitch, double speed, double fixedThrust) {
+    double q = dynamicPressure(speed);
+    double perMetre = reynoldsPerMetre(speed);
+    SurfaceFlow front = response.at(0, pitch);
+    SurfaceFlow tail = response.at(1, pitch);
+    PlaneForce frontForce =
+        front.force().plus(frontSections.drag(front.stripLift(), pitch, perMetre)).times(q);
+    PlaneForce tailForce =
+        tail.force().plus(stabilizerSections.drag(tail.stripLift(), pitch, perMetre)).times(q);
+    PlaneForce drags = craft.drags(pitch, speed);
+    PlaneForce parts = craft.weights(pitch);
+    PlaneForce buoyancy = craft.buoyancy(pitch);
+    double air = craft.airDrag(speed);
+    double resistance = air - frontForce.forward() - tailForce.forward() - drags.forward();
+
+    RideCase c = craft.rideCase();
+    double thrust;
+    PlaneForce thrustForce;
+    double pull = 0;
+    if (c.setup().drive().isPresent()) {
+      Drive d = c.setup().drive().get();
+      double angle = pitch + d.thrustAngle();
+      thrust = Double.isNaN(fixedThrust) ? resistance / Math.cos(angle) : fixedThrust;
+      double cos = Math.cos(pitch);
+      double sin = Math.sin(pitch);
+      thrustForce =
+          PlaneForce.at(
+              thrust * Math.cos(angle),
+              thrust * Math.sin(angle),
+              -d.behindMast() * cos - d.heightAboveFuselage() * sin,
+              -d.behindMast() * sin + d.heightAboveFuselage() * cos);
+    } else {
+      thrust = Double.isNaN(fixedThrust) ? resistance : fixedThrust;
+      if (c.pullAboveDeck().isPresent()) {
+        thrustForce = PlaneForce.NONE;
+        pull = thrust;
+      } else {
+        // Level, on the fuselage's axis.
+        thrustForce = new PlaneForce(thrust, 0, 0);
+      }
+    }
+    double up =
+        frontForce.up()
+            + tailForce.up()
+            + drags.up()
+            + parts.up()
+            + buoyancy.up()
+            + thrustForce.up()
+            - riderWeight;
+    double foilMoment =
+        frontForce.noseUp()
+            + tailForce.noseUp()
+            + drags.noseUp()
+            + parts.noseUp()
+            + buoyancy.noseUp()
+            + thrustForce.noseUp();
+    return new Balance(
+        pitch,
+        speed,
+        front,
+        tail,
+        frontForce,
+        tailForce,
+        drags,
+        parts,
+        buoyancy,
+        thrust,
+        thrustForce,
+        pull,
+        air,
+        riderWeight,
+        footPressure(pitch, foilMoment, air - pull),
+        up);
+  }
+
+  /**
+   * Where the feet must press. They carry the rider's weight down and the drag of the air (less a
+   * handle's pull) aft, at one point of the deck: foilMoment - W (a + s cos p) + D (b + s sin p) =
+   * 0, with a, b the footing of the mast's axis on the deck, p the deck's pitch and s the distance
+   * along the deck.
+   */
+  private double footPressure(double pitch, double foilMoment, double friction) {
+    Deck deck = craft.deck();
+    double deckPitch = pitch + deck.baseAngle();
+    double a = deck.footingAhead(pitch);
+    double b = deck.footingAbove(pitch);
+    return (foilMoment - riderWeight * a + friction * b)
+        / (riderWeight * Math.cos(deckPitch) - friction * Math.sin(deckPitch));
+  }
+
+  /** Moment of what acts through the feet, pressed at a point of the deck [N·m]. */
+  double feetMoment(Balance balance, double footPressure) {
+    return terms(balance, footPressure).feet()
+        + terms(balance, footPressure).deckLever()
+        + terms(balance, footPressure).air()
+        - balance.pull() * footAbove(balance.pitch(), footPressure);
+  }
+
+  private double footAbove(double pitch, double footPressure) {
+    Deck deck = craft.deck();
+    return deck.footingAbove(pitch) + footPressure * Math.sin(pitch + deck.baseAngle());
+  }
+
+  /** The moment balance about the datum, term by term. */
+  MomentTerms terms(Balance b, double footPressure) {
+    Deck deck = craft.deck();
+    double above = footAbove(b.pitch(), footPressure);
+    return new MomentTerms(
+        b.frontWing().noseUp(),
+        b.stabilizer().noseUp(),
+        b.thrustForce().noseUp() - b.pull() * above,
+        b.drags().noseUp(),
+        b.parts().noseUp(),
+        -b.riderWeight() * footPressure * Math.cos(b.pitch() + deck.baseAngle()),
+        -b.riderWeight() * deck.footingAhead(b.pitch()),
+        b.air() * above,
+        b.buoyancy().noseUp());
+  }
+
+  /** Both wings' sections, for what asks for the worse of the two. */
+  List<ProfileForces> sections() {
+    return List.of(frontSections, stabilizerSections);
+  }
+}

@@ -1,0 +1,125 @@
+package trimwright.kernel.trim;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import trimwright.kernel.rig.Craft;
+import trimwright.kernel.surface.Lattice;
+import trimwright.kernel.surface.ProfileForces;
+import trimwright.kernel.surface.SurfaceFlow;
+import trimwright.kernel.surface.SurfaceResponse;
+import trimwright.kernel.surface.SystemResponse;
+
+/**
+ * How a craft's lifting surfaces answer: tabulated over pitch, or solved anew at every pitch asked
+ * for.
+ */
+public final class Responses {
+  /**
+   * Spacing of the tabulated pitches [rad]: 1.25 degrees. The table's error is far below 0.02
+   * degrees of pitch and 1 mm of foot-pressure position; a test holds it there.
+   */
+  private static final double SPACING = Math.toRadians(1.25);
+
+  /** Reach beyond the pitch of no lift and beyond the first stall [rad]. */
+  private static final double BELOW = Math.toRadians(2.5);
+
+  private static final double BEYOND = Math.toRadians(4);
+
+  /** Pitches outside which nothing is computed [rad]. */
+  private static final double FURTHEST = Math.toRadians(32);
+
+  /**
+   * A high Reynolds number per metre: lift limits there bound the table [1/m]; 90 km/h in warm
+   * water.
+   */
+  private static final double FASTEST_REYNOLDS = 3e7;
+
+  private Responses() {}
+
+  /**
+   * The flow tabulated over every pitch that a ride can have.
+   *
+   * @param craft the craft
+   * @return the table
+   */
+  public static SurfaceResponse tabulated(Craft craft) {
+    Lattice lattice = new Lattice(craft.wings(), false);
+    double[] range = range(craft, lattice);
+    return SystemResponse.tabulate(lattice, craft::datumDepth, range[0], range[1], SPACING);
+  }
+
+  /**
+   * The flow solved anew at every pitch asked for: slow, exact, the measure of the table. Not for
+   * use by two threads.
+   *
+   * @param craft the craft
+   * @return the flow
+   */
+  public static SurfaceResponse unfrozen(Craft craft) {
+    Lattice lattice = new Lattice(craft.wings(), false);
+    double[] range = range(craft, lattice);
+    return new Unfrozen(craft, lattice, range[0], range[1]);
+  }
+
+  /** From a little below no lift to a little past the first stall of the front wing. */
+  private static double[] range(Craft craft, Lattice lattice) {
+    double step = Math.toRadians(2);
+    double[] low = flow(craft, lattice, 0).stripLift();
+    double upLow = flow(craft, lattice, 0).force().up();
+    SurfaceFlow raised = flow(craft, lattice, step);
+    double slope = (raised.force().up() - upLow) / step;
+    double noLift = slope > 0 ? -upLow / slope : 0;
+    double[] slopes = new double[low.length];
+    for (int k = 0; k < slopes.length; k++) {
+      slopes[k] = (raised.stripLift()[k] - low[k]) / step;
+    }
+    double stall =
+        new ProfileForces(craft.wings().get(0), craft.rideCase().setup().frontWing().finish())
+            .stallMargin(low, slopes, FASTEST_REYNOLDS);
+    double from = Math.max(-FURTHEST, noLift - BELOW);
+    double to = Math.min(FURTHEST, (Double.isFinite(stall) ? stall : FURTHEST) + BEYOND);
+    return new double[] {Math.min(from, FURTHEST - 0.2), Math.max(to, from + 0.2)};
+  }
+
+  private static SurfaceFlow flow(Craft craft, Lattice lattice, double pitch) {
+    lattice.solve(pitch, OptionalDouble.of(craft.datumDepth(pitch)));
+    return lattice.flows().get(0);
+  }
+
+  /** Remembers the last pitch, since both wings are asked for in turn. */
+  private static final class Unfrozen implements SurfaceResponse {
+    private final Craft craft;
+    private final Lattice lattice;
+    private final double from;
+    private final double to;
+    private double last = Double.NaN;
+    private List<SurfaceFlow> flows;
+
+    Unfrozen(Craft craft, Lattice lattice, double from, double to) {
+      this.craft = craft;
+      this.lattice = lattice;
+      this.from = from;
+      this.to = to;
+    }
+
+    @Override
+    public SurfaceFlow at(int wing, double pitch) {
+      if (pitch != last) {
+        lattice.solve(pitch, OptionalDouble.of(craft.datumDepth(pitch)));
+        flows = lattice.flows();
+        last = pitch;
+      }
+      return flows.get(wing);
+    }
+
+    @Override
+    public double from() {
+      return from;
+    }
+
+    @Override
+    public double to() {
+      return to;
+    }
+  }
+}

@@ -1,0 +1,302 @@
+package trimwright.kernel.trim;
+
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import trimwright.kernel.frame.PlaneForce;
+import trimwright.kernel.numeric.Roots;
+import trimwright.kernel.rig.Board;
+import trimwright.kernel.rig.Craft;
+import trimwright.kernel.rig.Deck;
+import trimwright.kernel.rig.Propulsion;
+import trimwright.kernel.rig.RideCase;
+import trimwright.kernel.rig.Rider;
+
+/**
+ * Trim at one speed: the pitch at which the vertical forces vanish, and all that is said about it.
+ */
+final class TrimSolver {
+  /** Width of the last bracket of pitch [rad]: 1e-9 degrees. */
+  private static final double PITCH_TOLERANCE = 2e-11;
+
+  /** Step of pitch for slopes [rad]. */
+  private static final double PITCH_STEP = 1e-3;
+
+  /** Step of speed for slopes, as a share [1]. */
+  private static final double SPEED_STEP = 2e-3;
+
+  /** Step of the search for lift beyond the first stall [rad]. */
+  private static final double STALL_STEP = Math.toRadians(0.5);
+
+  /** A static margin nearer to neutral than this gives no pitch per shift of weight [m]. */
+  private static final double NEUTRAL = 5e-3;
+
+  /**
+   * Height of the air drag on a standing body over its stature. Chosen: a little above the hips.
+   */
+  private static final double AIR_DRAG_HEIGHT = 0.55;
+
+  private final BalanceModel model;
+  private final TrimLimits limits;
+
+  TrimSolver(BalanceModel model, TrimLimits limits) {
+    this.model = model;
+    this.limits = limits;
+  }
+
+  /** What a speed gives, before anything is said about it. */
+  record Found(Optional<Balance> balance, Optional<NoTrimReason> reason) {
+    boolean trimmed() {
+      return reason.isEmpty();
+    }
+  }
+
+  /** The balance at a speed, and what speaks against it. */
+  Found find(double speed) {
+    double low = model.response().from();
+    double high = model.response().to();
+    double atLow = model.at(low, speed).up();
+    double atHigh = model.at(high, speed).up();
+    if (atHigh < 0) {
+      return new Found(Optional.empty(), Optional.of(NoTrimReason.TOO_SLOW));
+    }
+    if (atLow > 0) {
+      // So fast that the weight is carried below the lowest pitch computed: the wings would have to
+      // press down.
+      return new Found(Optional.empty(), Optional.of(NoTrimReason.STALLED));
+    }
+    double pitch =
+        Roots.between(p -> model.at(p, speed).up(), low, atLow, high, atHigh, PITCH_TOLERANCE);
+    Balance balance = model.at(pitch, speed);
+    return new Found(Optional.of(balance), against(balance));
+  }
+
+  private Optional<NoTrimReason> against(Balance b) {
+    double perMetre = model.reynoldsPerMetre(b.speed());
+    double front = model.frontSections().liftReserve(b.frontFlow().stripLift(), perMetre);
+    double tail = model.stabilizerSections().liftReserve(b.stabilizerFlow().stripLift(), perMetre);
+    if (front <= 0) {
+      return Optional.of(
+          carriesWithStalledStrips(b) ? NoTrimReason.STALLED : NoTrimReason.TOO_SLOW);
+    }
+    if (tail <= 0) {
+      return Optional.of(NoTrimReason.STALLED);
+    }
+    RideCase c = model.craft().rideCase();
+    if (c.setup().drive().isPresent()
+        && Propulsion.electricPower(c.setup().drive().get(), b.thrust(), b.speed(), c.water())
+            > c.setup().drive().get().maximumPower()) {
+      return Optional.of(NoTrimReason.THRUST_SHORT);
+    }
+    double share = footShare(b);
+    if (share < 0 || share > 1) {
+      return Optional.of(NoTrimReason.FEET_CANNOT_REACH);
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Whether the wings could still carry the weight with the lift of every stalled strip held at its
+   * limit.
+   */
+  private boolean carriesWithStalledStrips(Balance b) {
+    double q = model.dynamicPressure(b.speed());
+    double perMetre = model.reynoldsPerMetre(b.speed());
+    for (double p = b.pitch(); p <= model.response().to(); p += STALL_STEP) {
+      Balance at = model.at(p, b.speed());
+      double lost = model.frontSections().lostLift(at.frontFlow().stripLift(), perMetre);
+      if (at.up() - q * lost >= 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  double footShare(Balance b) {
+    Rider r = model.craft().rideCase().rider();
+    double back = r.backFoot() - model.craft().rideCase().setup().board().track();
+    return (b.footPressure() - back) / r.stance();
+  }
+
+  double deckPitch(Balance b) {
+    return b.pitch() + model.craft().deck().baseAngle();
+  }
+
+  /** The whole answer at a speed. */
+  TrimOutcome solve(double speed) {
+    Found found = find(speed);
+    if (found.trimmed()) {
+      return new TrimOutcome.Trimmed(point(found.balance().get()));
+    }
+    NoTrimReason reason = found.reason().get();
+    boolean stands =
+        reason == NoTrimReason.THRUST_SHORT || reason == NoTrimReason.FEET_CANNOT_REACH;
+    return new TrimOutcome.NoTrim(
+        speed, reason, stands ? found.balance().map(this::point) : Optional.empty());
+  }
+
+  /** All that is said about a balance. */
+  TrimPoint point(Balance b) {
+    RideCase c = model.craft().rideCase();
+    Rider r = c.rider();
+    double share = footShare(b);
+    double q = model.dynamicPressure(b.speed());
+    OptionalDouble power =
+        c.setup().drive().isPresent()
+            ? OptionalDouble.of(
+                Propulsion.electricPower(c.setup().drive().get(), b.thrust(), b.speed(), c.water()))
+            : OptionalDouble.empty();
+    Stability s = stability(b);
+    MomentTerms terms = model.terms(b, b.footPressure());
+    PlaneForce foil = b.withoutFeet();
+    double forwardSum = foil.forward() - b.air() + b.pull();
+    double lean =
+        (b.air() * AIR_DRAG_HEIGHT * r.height() - b.pull() * c.pullAboveDeck().orElse(0))
+            / b.riderWeight();
+    double stallMargin = stallMargin(b);
+    return new TrimPoint(
+        b.speed(),
+        deckPitch(b),
+        b.pitch() + c.setup().frontWing().setting(),
+        share,
+        b.footPressure(),
+        b.footPressure() + lean,
+        share * r.allMass(),
+        (1 - share) * r.allMass(),
+        (1 - share) * r.stance(),
+        b.thrust(),
+        b.resistance(),
+        power,
+        b.frontWing().up(),
+        b.stabilizer().up(),
+        b.frontWing().up() / (q * c.setup().frontWing().shape().area()),
+        model.reynoldsPerMetre(b.speed()) * c.setup().frontWing().shape().meanChord(),
+        stallMargin,
+        s.margin,
+        s.deckLever,
+        footShareGrowth(b.speed(), share),
+        s.pitchPerShift,
+        Math.hypot(b.up(), forwardSum),
+        terms.sum(),
+        terms,
+        broken(b, share, stallMargin, s));
+  }
+
+  private double stallMargin(Balance b) {
+    double perMetre = model.reynoldsPerMetre(b.speed());
+    double least = Double.POSITIVE_INFINITY;
+    for (int wing = 0; wing < 2; wing++) {
+      double[] here = (wing == 0 ? b.frontFlow() : b.stabilizerFlow()).stripLift();
+      double[] there = model.response().at(wing, b.pitch() + PITCH_STEP).stripLift();
+      double[] slope = new double[here.length];
+      for (int k = 0; k < slope.length; k++) {
+        slope[k] = (there[k] - here[k]) / PITCH_STEP;
+      }
+      least = Math.min(least, model.sections().get(wing).stallMargin(here, slope, perMetre));
+    }
+    return least;
+  }
+
+  private double footShareGrowth(double speed, double here) {
+    double step = SPEED_STEP * speed;
+    Optional<Balance> slower = find(speed - step).balance();
+    Optional<Balance> faster = find(speed + step).balance();
+    if (slower.isPresent() && faster.isPresent()) {
+      return (footShare(faster.get()) - footShare(slower.get())) / (2 * step);
+    }
+    if (faster.isPresent()) {
+      return (footShare(faster.get()) - here) / step;
+    }
+    return slower.map(b -> (here - footShare(b)) / step).orElse(0.0);
+  }
+
+  private record Stability(
+      double margin, double foil, double deckLever, OptionalDouble pitchPerShift) {}
+
+  /**
+   * Moments about the mass centre of everything, the rider's mass counted where the feet press;
+   * speed, thrust, immersion and the place on the deck stay.
+   */
+  private Stability stability(Balance b) {
+    Craft craft = model.craft();
+    Deck deck = craft.deck();
+    double s = b.footPressure();
+    double riderMass = craft.rideCase().rider().allMass();
+    double mass = riderMass + craft.partsMass();
+    double deckPitch = b.pitch() + deck.baseAngle();
+    double footAhead = deck.footingAhead(b.pitch()) + s * Math.cos(deckPitch);
+    double footAbove = deck.footingAbove(b.pitch()) + s * Math.sin(deckPitch);
+    double ahead = (riderMass * footAhead + craft.partsMass() * craft.partsAhead(b.pitch())) / mass;
+    double above = (riderMass * footAbove + craft.partsMass() * craft.partsAbove(b.pitch())) / mass;
+    double[] up = new double[2];
+    double[] moment = new double[2];
+    for (int side = 0; side < 2; side++) {
+      double pitch = b.pitch() + (side == 0 ? -PITCH_STEP : PITCH_STEP);
+      Balance at = model.at(pitch, b.speed(), b.thrust());
+      PlaneForce foil = at.withoutFeet();
+      PlaneForce all =
+          new PlaneForce(
+              foil.forward() - at.air() + at.pull(),
+              at.up(),
+              foil.noseUp() + model.feetMoment(at, s));
+      up[side] = all.up();
+      moment[side] = all.about(ahead, above).noseUp();
+    }
+    double liftSlope = (up[1] - up[0]) / (2 * PITCH_STEP);
+    double momentSlope = (moment[1] - moment[0]) / (2 * PITCH_STEP);
+    double margin = -momentSlope / liftSlope;
+    // The rider's weight moves aft as the deck turns: its moment grows by W times the height of the
+    // feet.
+    double lever = -b.riderWeight() * footAbove / liftSlope;
+    OptionalDouble perShift =
+        Math.abs(margin) > NEUTRAL
+            ? OptionalDouble.of(b.riderWeight() * Math.cos(deckPitch) / momentSlope)
+            : OptionalDouble.empty();
+    return new Stability(margin, margin - lever, lever, perShift);
+  }
+
+  /** Limits of the rideable window that a balance breaks. */
+  Set<Limit> limitsBroken(Balance b) {
+    return broken(b, footShare(b), stallMargin(b), stability(b));
+  }
+
+  private Set<Limit> broken(Balance b, double share, double stallMargin, Stability s) {
+    Set<Limit> broken = EnumSet.noneOf(Limit.class);
+    if (stallMargin < limits.stallMargin()) {
+      broken.add(Limit.STALL_MARGIN);
+    }
+    if (share < limits.leastFootShare() || share > limits.mostFootShare()) {
+      broken.add(Limit.FOOT_SHARE);
+    }
+    if (s.foil < 0) {
+      broken.add(Limit.STATIC_MARGIN);
+    }
+    if (Math.abs(deckPitch(b)) > limits.pitch()) {
+      broken.add(Limit.PITCH);
+    }
+    if (clearance(b) < 0) {
+      broken.add(Limit.BOARD_CLEARANCE);
+    }
+    return broken;
+  }
+
+  /**
+   * Height of the lower end of the board's underside above the crests of the chop [m]. The board's
+   * middle is taken to lie at its mass centre.
+   */
+  private double clearance(Balance b) {
+    Craft craft = model.craft();
+    Board board = craft.rideCase().setup().board();
+    Deck deck = craft.deck();
+    double middle = board.massCentreAhead() - board.track();
+    double lowest = Double.POSITIVE_INFINITY;
+    for (int end = -1; end <= 1; end += 2) {
+      double along = middle + end * 0.5 * board.length();
+      double ahead = deck.aheadInFoil(along, board.thickness());
+      double above = deck.aboveInFoil(along, board.thickness());
+      lowest = Math.min(lowest, ahead * Math.sin(b.pitch()) + above * Math.cos(b.pitch()));
+    }
+    return lowest - craft.datumDepth(b.pitch()) - 0.5 * craft.rideCase().chopHeight();
+  }
+}
