@@ -115,7 +115,7 @@ final class SectionCommand implements Callable<Integer> {
   private Section section() {
     var code = CODE.matcher(shape);
     if (!code.matches()) {
-      throw new BadInput("SHAPE " + shape + ": This is no NACA code such as naca2412.");
+      return FileInput.readSection(shape, console);
     }
     try {
       return Sections.naca("naca" + code.group(1));

@@ -55,8 +55,12 @@ final class Trimwright implements Callable<Integer> {
 
   /** Puts the commands under the root, in the order in which the help lists them. */
   static void addCommands(CommandLine root, Console console) {
+    root.addSubcommand(new CurveCommand(console));
+    root.addSubcommand(new CauseCommand(console));
+    root.addSubcommand(new WingCommand(console));
     root.addSubcommand(new SectionCommand(console));
     root.addSubcommand(new WaterCommand(console));
+    root.addSubcommand(new DemoCommand(console));
     root.addSubcommand(new ServeCommand(console));
   }
 

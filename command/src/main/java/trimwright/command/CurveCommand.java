@@ -1,0 +1,88 @@
+package trimwright.command;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import trimwright.desk.CaseStudy;
+import trimwright.desk.SpeedRange;
+import trimwright.exchange.picture.CurvePicture;
+import trimwright.exchange.picture.PictureStyle;
+import trimwright.exchange.read.CaseFile;
+import trimwright.exchange.write.CurveWriter;
+import trimwright.kernel.trim.Curve;
+
+/** Prints what a setup does under its rider at each speed. */
+@Command(
+    name = "curve",
+    sortOptions = false,
+    description = {
+      "What a setup does under its rider at each speed: pitch, foot load, thrust, power.",
+      ""
+    },
+    optionListHeading = "%nOptions:%n",
+    footer = {
+      "",
+      "Examples:",
+      "  ./run curve my.yaml",
+      "  ./run curve my.yaml --from-kmh 15 --to-kmh 30 --step-kmh 0.5 --csv > my.csv",
+      "  ./run curve my.yaml --svg my.svg",
+      "",
+      "What the numbers mean:",
+      "  pitch         the deck's angle to the horizontal; above 0 the nose points up",
+      "  foot share    part of the load on the front foot: 0 all behind, 1 all in front, 0.5 even feet;"
+          + " outside 0 to 1 nobody can hold it",
+      "  foot pressure where that load acts, along the deck ahead of the mast's axis; below 0 behind it",
+      "  reserve       how far it can still go forward before the back foot carries nothing",
+      "  thrust        along the thrust line; without a drive the level force needed",
+      "  even feet     every speed at which both feet carry the same; level: where the pitch is 0",
+      "  rideable      the speeds inside every limit of the model, which is no promise of safety",
+      "A speed without a steady ride says why: too slow to carry, stalled, more thrust than the drive"
+          + " has, or beyond the feet's reach."
+    })
+final class CurveCommand implements Callable<Integer> {
+  /** Fits a sheet of paper upright with room for words beside it [px]. */
+  private static final double PICTURE_WIDTH = 900;
+
+  private static final double PICTURE_HEIGHT = 1000;
+
+  private final Console console;
+
+  @Parameters(paramLabel = "CASE", description = "Case file in YAML, or - for standard input.")
+  private String file;
+
+  @Mixin private SpeedOptions speeds;
+
+  @Mixin private FormOptions form;
+
+  @Option(
+      names = "--svg",
+      paramLabel = "FILE",
+      description = "Also writes the curves as a picture to this file, whole or not at all.")
+  private String svg;
+
+  CurveCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() throws Exception {
+    SpeedRange range = speeds.range();
+    OutputFile picture = svg == null ? null : OutputFile.at("--svg", svg);
+    CaseFile caseFile = FileInput.readCase(file, console);
+    Curve curve = CaseStudy.of(caseFile).curve(range);
+    if (picture != null) {
+      double marked = caseFile.rideCase().rider().wishedSpeed();
+      picture.write(
+          CurvePicture.sheet(
+              caseFile, curve, marked, PictureStyle.light(PICTURE_WIDTH, PICTURE_HEIGHT)));
+    }
+    console.print(
+        form.text(
+            () -> CurveWriter.table(caseFile, curve),
+            () -> CurveWriter.json(caseFile, curve),
+            () -> CurveWriter.csv(curve)));
+    return CommandLineEntry.GOOD;
+  }
+}

@@ -1,0 +1,82 @@
+package trimwright.command;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import trimwright.exchange.demo.DemoCase;
+import trimwright.exchange.demo.DemoCases;
+
+/** Opens the made-up shop, or hands out its cases. */
+@Command(
+    name = "demo",
+    sortOptions = false,
+    description = {
+      "Opens the made-up shop in the browser, on this machine only, in a throw-away folder; or hands out"
+          + " one of its cases as a file to start from.",
+      ""
+    },
+    optionListHeading = "%nOptions:%n",
+    footer = {
+      "",
+      "Examples:",
+      "  ./run demo                            opens the made-up shop and prints its address",
+      "  ./run demo --list                     names the made-up cases",
+      "  ./run demo light-carver > my.yaml     one of them as a file",
+      "",
+      "Riders, gear and waters in it are invented."
+    })
+final class DemoCommand implements Callable<Integer> {
+  private final Console console;
+
+  @Parameters(
+      paramLabel = "NAME",
+      arity = "0..1",
+      description = "A made-up case to print as YAML; left out, the shop opens.")
+  private String name;
+
+  @Option(names = "--list", description = "Lists the made-up cases.")
+  private boolean list;
+
+  @Mixin private PortOption port;
+
+  DemoCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() throws Exception {
+    if (list) {
+      console.print(table(DemoCases.list()));
+    } else if (name != null) {
+      console.print(find().text());
+    } else {
+      return Shop.open(console, port.value(), true);
+    }
+    return CommandLineEntry.GOOD;
+  }
+
+  private DemoCase find() {
+    return DemoCases.find(name)
+        .orElseThrow(
+            () ->
+                new BadInput(
+                    "There is no made-up case \""
+                        + name
+                        + "\"; there are "
+                        + DemoCases.list().stream()
+                            .map(DemoCase::id)
+                            .collect(Collectors.joining(", "))
+                        + "."));
+  }
+
+  private static String table(List<DemoCase> cases) {
+    int width = cases.stream().mapToInt(demo -> demo.id().length()).max().orElse(0);
+    return cases.stream()
+        .map(demo -> demo.id() + " ".repeat(width + 2 - demo.id().length()) + demo.title() + "\n")
+        .collect(Collectors.joining());
+  }
+}

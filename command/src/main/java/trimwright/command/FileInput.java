@@ -1,0 +1,63 @@
+package trimwright.command;
+
+import java.util.List;
+import trimwright.exchange.read.CaseFile;
+import trimwright.exchange.read.CaseReader;
+import trimwright.exchange.read.Problem;
+import trimwright.exchange.read.Reading;
+import trimwright.exchange.read.SectionFiles;
+import trimwright.exchange.read.SectionFolder;
+import trimwright.exchange.read.SectionText;
+import trimwright.exchange.read.WingFile;
+import trimwright.exchange.read.WingReader;
+import trimwright.kernel.section.Section;
+
+/** Reads a handed-in file to the end of its meaning, or says everything that is wrong with it. */
+final class FileInput {
+  private FileInput() {}
+
+  /** The case in a file. */
+  static CaseFile readCase(String name, Console console) {
+    TextInput input = TextInput.read(name, console);
+    return accept(input.name(), CaseReader.read(input.text(), outlines(input)));
+  }
+
+  /** The wing in a file. */
+  static WingFile readWing(String name, Console console) {
+    TextInput input = TextInput.read(name, console);
+    return accept(input.name(), WingReader.read(input.text(), outlines(input)));
+  }
+
+  /** The section in a coordinates file. */
+  static Section readSection(String name, Console console) {
+    TextInput input = TextInput.read(name, console);
+    return accept(input.name(), SectionText.read(input.name(), input.text()));
+  }
+
+  /** Outlines that a file names lie beside it or below; a text without a place names none. */
+  private static SectionFiles outlines(TextInput input) {
+    return input.folder().<SectionFiles>map(SectionFolder::new).orElse(SectionFiles.NONE);
+  }
+
+  private static <T> T accept(String name, Reading<T> reading) {
+    if (reading instanceof Reading.Accepted<T> accepted) {
+      return accepted.value();
+    }
+    throw new BadInput(lines(name, reading.problems()));
+  }
+
+  /**
+   * One line per problem, in the form that editors follow to the place: {@code FILE:LINE: words}.
+   */
+  private static List<String> lines(String name, List<Problem> problems) {
+    return problems.stream()
+        .map(
+            problem ->
+                name
+                    + ":"
+                    + (problem.line().isPresent() ? problem.line().getAsInt() + ":" : "")
+                    + " "
+                    + problem.message())
+        .toList();
+  }
+}
