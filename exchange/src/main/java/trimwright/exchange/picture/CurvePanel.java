@@ -13,6 +13,7 @@ import trimwright.kernel.trim.TrimOutcome;
 final class CurvePanel {
   private static final double HATCH_STEP = 9;
   private static final double THIN = 1;
+  private static final double DOT = 4.5;
 
   private final Svg svg;
   private final PictureStyle style;
@@ -99,6 +100,8 @@ final class CurvePanel {
         .with("stroke", palette.edge())
         .with("stroke-width", THIN)
         .end();
+    placer.avoid(
+        List.of(new Stroke(new Dot(plot.right(), plot.y()), new Dot(plot.right(), plot.bottom()))));
     for (Label label : labels) {
       placer.place(label).ifPresent(this::draw);
     }
@@ -205,7 +208,8 @@ final class CurvePanel {
     }
     run(line, run);
     if (last != null) {
-      labels.add(Label.of(line.name(), last, paint(line.hue())));
+      labels.add(
+          new Label(List.of(line.name()), "", last, paint(line.hue()), true, Label.Side.RIGHT));
     }
   }
 
@@ -247,13 +251,16 @@ final class CurvePanel {
       if (value.isPresent()) {
         any = true;
         Dot dot = new Dot(axis.x(kmh), y(value.getAsDouble()));
-        svg.circle(dot, 4.5, "mark-dot")
+        svg.circle(dot, DOT, "mark-dot")
             .with("fill", paint(line.hue()))
             .with("stroke", palette.surface())
             .with("stroke-width", 1.5)
             .end();
         String text = signed(value.getAsDouble(), quantity.decimals());
-        labels.add(0, new Label(List.of(text), quantity.unit(), dot, palette.ink(), true));
+        labels.add(
+            0,
+            new Label(List.of(text), quantity.unit(), dot, palette.ink(), true, Label.Side.RIGHT));
+        placer.keepFree(dotBox(dot));
       }
     }
     if (!any) {
@@ -315,13 +322,20 @@ final class CurvePanel {
       return;
     }
     Dot dot = new Dot(axis.x(kmh), y(value));
-    svg.circle(dot, 4.5, "marker")
+    svg.circle(dot, DOT, "marker")
         .with("fill", palette.surface())
         .with("stroke", palette.ink())
         .with("stroke-width", 2)
         .end();
     String number = Shown.decimals(kmh, 1);
-    labels.add(new Label(List.of(name + " " + number, name), "", dot, palette.ink(), true));
+    labels.add(
+        new Label(
+            List.of(name + " " + number, name), "", dot, palette.ink(), true, Label.Side.ABOVE));
+    placer.keepFree(dotBox(dot));
+  }
+
+  private static Box dotBox(Dot dot) {
+    return new Box(dot.x() - DOT, dot.y() - DOT, 2 * DOT, 2 * DOT);
   }
 
   private double y(double value) {

@@ -73,7 +73,8 @@ public final class CurvePicture {
         names = Math.max(names, TextSize.width(one.name(), size) + 14);
       }
     }
-    double right = style.width() - EDGE - (style.width() >= NAME_MARGIN_FROM ? names : size);
+    double right =
+        style.width() - EDGE - (style.width() >= NAME_MARGIN_FROM && runsOut(curve) ? names : size);
     SpeedAxis axis = SpeedAxis.of(curve, left, right);
     double marked = Shown.kmh(markedSpeed);
     Svg svg =
@@ -103,6 +104,13 @@ public final class CurvePicture {
     }
     axisNumbers(svg, style, axis, marked, y);
     return svg.text();
+  }
+
+  /** Whether a line may run up to the axis' end, where its name no longer fits inside. */
+  private static boolean runsOut(Curve curve) {
+    int count = curve.outcomes().size();
+    return curve.outcomes().subList(count * 7 / 8, count).stream()
+        .anyMatch(o -> o.findPoint().isPresent());
   }
 
   private static void axisNumbers(

@@ -28,6 +28,9 @@ final class LabelPlacer {
   /** Cost of giving up the fuller wording, in pixels of distance. */
   private static final double SHORTER = 40;
 
+  /** Cost of standing at a right angle to the wanted side, in pixels of distance. */
+  private static final double TURNED = 10;
+
   /** Room kept between two texts [px]. */
   private static final double APART = 2;
 
@@ -69,8 +72,10 @@ final class LabelPlacer {
           break;
         }
         for (int d = 0; d < DIRECTIONS; d++) {
-          Box box = box(label.place(), ring, 2 * Math.PI * d / DIRECTIONS, width);
-          double cost = ring + w * SHORTER;
+          double dx = Math.cos(2 * Math.PI * d / DIRECTIONS);
+          double dy = Math.sin(2 * Math.PI * d / DIRECTIONS);
+          Box box = box(label.place(), ring, dx, dy, width);
+          double cost = ring + w * SHORTER + TURNED * label.rather().against(dx, dy);
           if (cost < least && isFree(box)) {
             cost += cost(box, label.place());
             if (cost < least) {
@@ -100,10 +105,8 @@ final class LabelPlacer {
     return TextSize.width(unit.isEmpty() ? wording : wording + " " + unit, fontSize);
   }
 
-  private Box box(Dot place, double ring, double direction, double width) {
+  private Box box(Dot place, double ring, double dx, double dy, double width) {
     double height = TextSize.LINE * fontSize;
-    double dx = Math.cos(direction);
-    double dy = Math.sin(direction);
     // The box hangs outward from the ring, so that its nearest side stands about a ring away.
     double x = place.x() + dx * ring + (dx - 1) * width / 2;
     double y = place.y() + dy * ring + (dy - 1) * height / 2;

@@ -15,6 +15,7 @@ import java.util.List;
  * @param dashed whether it belongs to the back of the craft
  * @param wordings its label, the fullest first
  * @param unit of the label
+ * @param rather the side on which the label is looked for first
  */
 record SideForce(
     String kind,
@@ -25,7 +26,8 @@ record SideForce(
     String colour,
     boolean dashed,
     List<String> wordings,
-    String unit) {
+    String unit,
+    Label.Side rather) {
 
   double size() {
     return Math.hypot(ahead, up);

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import trimwright.exchange.unit.Unit;
-import trimwright.exchange.words.Shown;
 import trimwright.kernel.rig.Drive;
 import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.trim.TrimPoint;
@@ -47,7 +46,8 @@ final class SideForces {
             palette.ink(),
             false,
             List.of("weight of gear " + whole(gear), "gear " + whole(gear)),
-            "N"));
+            "N",
+            Label.Side.RIGHT));
     return all;
   }
 
@@ -55,7 +55,16 @@ final class SideForces {
       String kind, Spot at, double kilograms, String colour, boolean dashed) {
     double newtons = Unit.KILOGRAM_FORCE.toSi(kilograms);
     return new SideForce(
-        kind, at, true, 0, -newtons, colour, dashed, List.of(whole(kilograms)), "kg");
+        kind,
+        at,
+        true,
+        0,
+        -newtons,
+        colour,
+        dashed,
+        List.of(whole(kilograms)),
+        "kg",
+        Label.Side.ABOVE);
   }
 
   private static SideForce lift(
@@ -63,7 +72,16 @@ final class SideForces {
     String size = whole(Math.abs(newtons));
     String way = newtons < 0 ? " down" : " up";
     return new SideForce(
-        kind, at, false, 0, newtons, colour, dashed, List.of(name + way + " " + size, size), "N");
+        kind,
+        at,
+        false,
+        0,
+        newtons,
+        colour,
+        dashed,
+        List.of(name + way + " " + size, size),
+        "N",
+        newtons < 0 ? Label.Side.BELOW : Label.Side.RIGHT);
   }
 
   private static SideForce thrust(
@@ -79,16 +97,14 @@ final class SideForces {
               drive.heightAboveFuselage() + nose * Math.sin(drive.thrustAngle()));
       double ahead = point.thrust() * Math.cos(angle);
       double up = point.thrust() * Math.sin(angle);
-      return new SideForce("thrust", at, false, ahead, up, palette.action(), false, words, "N");
+      return new SideForce(
+          "thrust", at, false, ahead, up, palette.action(), false, words, "N", Label.Side.RIGHT);
     }
     OptionalDouble pull = rideCase.pullAboveDeck();
     Spot at =
         pull.isPresent()
             ? place.deck(point.footPressureAheadOfMast(), 0).plus(0, pull.getAsDouble())
-            : place.body(
-                rideCase.setup().fuselage().frontWingAhead()
-                    + rideCase.setup().frontWing().shape().stations().get(0).chord(),
-                0);
+            : place.fuselageNose();
     return new SideForce(
         "thrust",
         at,
@@ -98,7 +114,8 @@ final class SideForces {
         palette.action(),
         false,
         pull.isPresent() ? List.of("pull " + whole(point.thrust())) : words,
-        "N");
+        "N",
+        Label.Side.RIGHT);
   }
 
   private static SideForce drag(
@@ -117,10 +134,11 @@ final class SideForces {
         palette.ink(),
         false,
         List.of("drag " + whole(point.drag())),
-        "N");
+        "N",
+        Label.Side.LEFT);
   }
 
   private static String whole(double value) {
-    return Shown.decimals(value, 0);
+    return CurvePanel.signed(value, 0);
   }
 }

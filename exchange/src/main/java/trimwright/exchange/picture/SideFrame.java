@@ -68,8 +68,8 @@ final class SideFrame {
     }
     double line = TextSize.LINE * style.fontSize();
     double side = 0.06 * style.width();
-    double above = line + 10;
-    double below = line + 16;
+    double above = line + 6;
+    double below = 0.8 * line;
     double wide = extent[1] - extent[0];
     double high = extent[3] - extent[2];
     double pixels =

@@ -111,6 +111,13 @@ final class SideGeometry {
     return tube(middle, 0, 0, fuselage.length(), fuselage.diameter());
   }
 
+  /** The front end of the fuselage's axis. */
+  Spot fuselageNose() {
+    Fuselage fuselage = setup.fuselage();
+    double middle = (fuselage.frontWingAhead() - fuselage.stabilizerBehind()) / 2;
+    return body(middle + fuselage.length() / 2, 0);
+  }
+
   Optional<List<Spot>> findDrive() {
     return setup
         .drive()

@@ -2,6 +2,7 @@ package trimwright.exchange.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.words.Shown;
 import trimwright.kernel.rig.RideCase;
@@ -23,7 +24,7 @@ public final class SideView {
   private final PictureStyle style;
   private final Palette palette;
   private final CaseFile caseFile;
-  private final TrimPoint point;
+  private final Optional<TrimPoint> trim;
   private final SideGeometry place;
   private final List<SideForce> forces;
   private final SideFrame frame;
@@ -31,22 +32,23 @@ public final class SideView {
   private final List<Label> labels = new ArrayList<>();
   private final Svg svg;
 
-  private SideView(CaseFile caseFile, TrimPoint point, PictureStyle style) {
+  private SideView(CaseFile caseFile, Optional<TrimPoint> trim, PictureStyle style) {
     RideCase rideCase = caseFile.rideCase();
     this.style = style;
     this.palette = style.palette();
     this.caseFile = caseFile;
-    this.point = point;
-    this.place = new SideGeometry(rideCase, point.pitch());
-    this.forces = SideForces.of(rideCase, point, place, palette);
+    this.trim = trim;
+    this.place = new SideGeometry(rideCase, trim.map(TrimPoint::pitch).orElse(0.0));
+    this.forces =
+        trim.map(point -> SideForces.of(rideCase, point, place, palette)).orElse(List.of());
     this.frame = SideFrame.of(rideCase, place, forces, style);
     this.placer =
         new LabelPlacer(new Box(2, 2, style.width() - 4, style.height() - 4), style.fontSize());
     this.svg =
         new Svg(
             style,
-            "Side view of " + caseFile.name() + " at " + speed(),
-            description(),
+            "Side view of " + caseFile.name() + trim.map(p -> " at " + speed(p)).orElse(""),
+            trim.map(this::description).orElse("The craft with its deck level; no trim here."),
             "data-pixels-per-metre",
             Double.toString(frame.pixelsPerMetre()),
             "data-pixels-per-newton",
@@ -62,16 +64,37 @@ public final class SideView {
    * @return SVG text
    */
   public static String svg(CaseFile caseFile, TrimPoint point, PictureStyle style) {
-    return new SideView(caseFile, point, style).draw();
+    return new SideView(caseFile, Optional.of(point), style).draw();
+  }
+
+  /**
+   * The craft alone with its deck level, for a speed without a trim: no forces, no loads.
+   *
+   * @param caseFile the case
+   * @param style how to draw
+   * @return SVG text
+   */
+  public static String withoutTrim(CaseFile caseFile, PictureStyle style) {
+    return new SideView(caseFile, Optional.empty(), style).draw();
   }
 
   private String draw() {
     water();
     craft();
-    feet();
+    foot(place.frontFoot(), "front-foot", palette.front());
+    foot(place.backFoot(), "back-foot", palette.back());
+    trim.ifPresent(this::pressureCentre);
     forces.forEach(this::arrow);
     scales();
-    captions();
+    trim.ifPresent(this::captions);
+    labels.add(
+        new Label(
+            List.of("waterline", "water"),
+            "",
+            new Dot(style.width() - 4, frame.waterY()),
+            palette.muted(),
+            false,
+            Label.Side.BELOW));
     for (Label label : labels) {
       placer
           .place(label)
@@ -144,9 +167,7 @@ public final class SideView {
     svg.polygon(frame.dots(outline), kind).with("fill", fill).with("fill-opacity", "0.25").end();
   }
 
-  private void feet() {
-    foot(place.frontFoot(), "front-foot", palette.front());
-    foot(place.backFoot(), "back-foot", palette.back());
+  private void pressureCentre(TrimPoint point) {
     Spot centre = place.deck(point.footPressureAheadOfMast(), 0);
     Dot at = frame.dot(centre);
     double size = 6;
@@ -207,7 +228,8 @@ public final class SideView {
       avoid(List.of(tail, head), false);
     }
     Dot named = force.towards() ? tail : head;
-    labels.add(new Label(force.wordings(), force.unit(), named, force.colour(), true));
+    labels.add(
+        new Label(force.wordings(), force.unit(), named, force.colour(), true, force.rather()));
   }
 
   private void avoid(List<Dot> dots, boolean closed) {
@@ -252,15 +274,16 @@ public final class SideView {
     placer.keepFree(new Box(x, y - 5, length, 7));
   }
 
-  private void captions() {
+  private void captions(TrimPoint point) {
     List<Spot> board = place.board();
     Label pitch =
         new Label(
             List.of(Shown.nose(Shown.degrees(point.pitch()))),
             "",
-            frame.dot(board.get(1)),
+            frame.dot(board.get(2)),
             palette.ink(),
-            true);
+            true,
+            Label.Side.RIGHT);
     labels.add(2, pitch);
     String centre = Shown.decimals(Shown.mm(point.footPressureAheadOfMast()), 0);
     Dot below = frame.dot(place.deck(point.footPressureAheadOfMast(), 0));
@@ -271,25 +294,19 @@ public final class SideView {
             "mm",
             new Dot(below.x(), below.y() + 11),
             palette.ink(),
-            true));
-    labels.add(
-        new Label(
-            List.of("waterline", "water"),
-            "",
-            new Dot(style.width() - 4, frame.waterY()),
-            palette.muted(),
-            false));
+            true,
+            Label.Side.BELOW));
   }
 
-  private String speed() {
+  private static String speed(TrimPoint point) {
     return Shown.decimals(Shown.kmh(point.speed()), 1) + " km/h";
   }
 
-  private String description() {
+  private String description(TrimPoint point) {
     return "The deck rides "
         + Shown.nose(Shown.degrees(point.pitch()))
         + " at "
-        + speed()
+        + speed(point)
         + ". Front foot "
         + Shown.decimals(point.frontLeg(), 0)
         + " kg, back foot "

@@ -6,6 +6,9 @@ import java.util.List;
 
 /** Writes SVG elements. Numbers carry two decimals and no locale. */
 final class Svg {
+  /** Gap between a number and its unit, over the size of the letters. */
+  private static final double UNIT_GAP = 0.25;
+
   private final StringBuilder out = new StringBuilder();
   private final PictureStyle style;
 
@@ -105,7 +108,9 @@ final class Svg {
     if (!unit.isEmpty()) {
       out.append("<tspan");
       attribute("fill", style.palette().muted());
-      out.append("> ").append(escaped(unit)).append("</tspan>");
+      // A shift and no space: some renderers drop a space at a span's start.
+      attribute("dx", number(unit.equals("°") ? 0 : UNIT_GAP * style.fontSize()));
+      out.append('>').append(escaped(unit)).append("</tspan>");
     }
     out.append("</text>\n");
   }
