@@ -27,6 +27,17 @@ public final class Sections {
   }
 
   /**
+   * The mean line of a section of the NACA 4- or 5-digit family.
+   *
+   * @param code as for {@link #naca(String)}
+   * @return the line that thickness is wrapped round
+   * @throws IllegalArgumentException as {@link #naca(String)} does
+   */
+  public static MeanLine meanLine(String code) {
+    return NacaShape.parse(code).meanLine();
+  }
+
+  /**
    * A section known by thickness and camber alone: the thickness distribution and mean line of the
    * NACA 4-digit family with the largest camber at 40 % of the chord.
    *
