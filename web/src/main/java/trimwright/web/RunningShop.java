@@ -1,0 +1,46 @@
+package trimwright.web;
+
+import java.net.URI;
+import java.util.concurrent.CountDownLatch;
+import org.springframework.boot.web.server.servlet.context.ServletWebServerApplicationContext;
+import org.springframework.context.ApplicationListener;
+import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.context.event.ContextClosedEvent;
+
+/** A shop that has been started. */
+public final class RunningShop implements AutoCloseable {
+  private final ConfigurableApplicationContext context;
+  private final URI address;
+  private final CountDownLatch closed = new CountDownLatch(1);
+
+  RunningShop(ConfigurableApplicationContext context) {
+    this.context = context;
+    int port = ((ServletWebServerApplicationContext) context).getWebServer().getPort();
+    this.address = URI.create("http://" + ShopApplication.LOOPBACK + ":" + port + "/");
+    context.addApplicationListener(
+        (ApplicationListener<ContextClosedEvent>) event -> closed.countDown());
+  }
+
+  /**
+   * Where the first page is.
+   *
+   * @return an address that ends in a slash
+   */
+  public URI address() {
+    return address;
+  }
+
+  /**
+   * Waits until the shop is closed, by {@link #close()} or because the program is being ended.
+   *
+   * @throws InterruptedException if the waiting thread is interrupted
+   */
+  public void awaitClose() throws InterruptedException {
+    closed.await();
+  }
+
+  @Override
+  public void close() {
+    context.close();
+  }
+}

@@ -1,0 +1,53 @@
+package trimwright.web.system;
+
+/**
+ * What an error page says.
+ *
+ * @param status HTTP status
+ * @param title what happened, in a few words
+ * @param advice what to do about it
+ * @param reference number under which the log has the cause
+ */
+public record ErrorPage(int status, String title, String advice, String reference) {
+  private static final int BAD_REQUEST = 400;
+  private static final int FORBIDDEN = 403;
+  private static final int NOT_FOUND = 404;
+  private static final int METHOD_NOT_ALLOWED = 405;
+  private static final int TOO_LARGE = 413;
+
+  static ErrorPage of(int status, String reference) {
+    return switch (status) {
+      case NOT_FOUND ->
+          new ErrorPage(
+              status,
+              "There is no such page here.",
+              "Check the address for a typing slip, or go back to the first page and choose a case.",
+              reference);
+      case BAD_REQUEST, METHOD_NOT_ALLOWED ->
+          new ErrorPage(
+              status,
+              "The shop could not make sense of that request.",
+              "Open the first page by the address that was printed when the shop started.",
+              reference);
+      case FORBIDDEN ->
+          new ErrorPage(
+              status,
+              "This form is no longer known here.",
+              "Go back, load the page again and send it once more. Cookies from this address must be allowed.",
+              reference);
+      case TOO_LARGE ->
+          new ErrorPage(
+              status,
+              "What you handed in is too large.",
+              "A case file holds at most 256 kB; an ordinary one holds about 2 kB. Check that you chose the right file.",
+              reference);
+      default ->
+          new ErrorPage(
+              status,
+              "Something went wrong inside Trimwright.",
+              "It is not your input's fault. Try once more; if it stays, tell whoever looks after the program the"
+                  + " reference number below.",
+              reference);
+    };
+  }
+}
