@@ -3,6 +3,7 @@ package trimwright.desk;
 import java.util.Objects;
 import trimwright.exchange.read.CaseFile;
 import trimwright.kernel.cause.CauseOutcome;
+import trimwright.kernel.cause.CauseSplit;
 import trimwright.kernel.trim.CaseSolver;
 import trimwright.kernel.trim.Curve;
 import trimwright.kernel.trim.TrimOutcome;
@@ -66,6 +67,6 @@ public final class CaseStudy {
    * @return the split, or the speed that has no trim point
    */
   public CauseOutcome cause(double riddenSpeed) {
-    throw new UnsupportedOperationException("skeleton");
+    return CauseSplit.of(solver, riddenSpeed, caseFile.notes().measuredPitch());
   }
 }
