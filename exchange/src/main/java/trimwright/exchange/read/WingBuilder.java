@@ -155,8 +155,10 @@ final class WingBuilder {
     Optional<Section> whole = section(wing);
     List<Station> stations = new ArrayList<>();
     List<Values> places = wing.listGroups("stations");
-    boolean good = !places.isEmpty() && places.size() == wing.group().get("stations").size();
-    boolean allGroups = good;
+    boolean allGroups =
+        places.size() == wing.group().get("stations").size()
+            && !findings.bad().contains(wing.at("stations"));
+    boolean good = allGroups;
     double before = -1;
     for (int i = 0; i < places.size(); i++) {
       Values place = places.get(i);

@@ -73,7 +73,7 @@ public final class SchemaProblems {
               place
                   + " has "
                   + error.getInstanceNode().size()
-                  + " entries, permitted are "
+                  + " entries; wanted is "
                   + wanted(place)
                   + ".";
           default -> beside(place);

@@ -19,7 +19,7 @@ record YamlText(String text, OptionalInt mixedLine) {
     if (text.indexOf('\t') < 0) {
       return new YamlText(text, OptionalInt.empty());
     }
-    boolean flow = text.stripLeading().startsWith("{");
+    int open = 0;
     StringBuilder tidy = new StringBuilder(text.length() + 64);
     boolean anySpaces = false;
     int firstTab = 0;
@@ -32,12 +32,13 @@ record YamlText(String text, OptionalInt mixedLine) {
       }
       String indent = line.substring(0, start);
       boolean blank = line.substring(start).isBlank() || line.startsWith("#", start);
-      if (!blank && !flow) {
+      if (!blank && open == 0) {
         anySpaces |= indent.indexOf(' ') >= 0;
         if (firstTab == 0 && indent.indexOf('\t') >= 0) {
           firstTab = number;
         }
       }
+      open = Math.max(0, open + opened(line));
       if (number > 1) {
         tidy.append('\n');
       }
@@ -46,5 +47,26 @@ record YamlText(String text, OptionalInt mixedLine) {
     return new YamlText(
         tidy.toString(),
         anySpaces && firstTab > 0 ? OptionalInt.of(firstTab) : OptionalInt.empty());
+  }
+
+  /** Brackets that a line opens and does not close: inside them indentation means nothing. */
+  private static int opened(String line) {
+    int open = 0;
+    char quote = 0;
+    for (int i = 0; i < line.length(); i++) {
+      char c = line.charAt(i);
+      if (quote != 0) {
+        quote = c == quote ? 0 : quote;
+      } else if (c == '"' || c == '\'') {
+        quote = c;
+      } else if (c == '{' || c == '[') {
+        open++;
+      } else if (c == '}' || c == ']') {
+        open--;
+      } else if (c == '#') {
+        break;
+      }
+    }
+    return open;
   }
 }
