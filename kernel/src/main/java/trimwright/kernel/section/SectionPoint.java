@@ -1,0 +1,19 @@
+package trimwright.kernel.section;
+
+/**
+ * A section at one angle of attack. Coefficients on the chord.
+ *
+ * @param angleOfAttack between onset flow and chord line, leading edge up positive [rad]
+ * @param lift lift coefficient [1]
+ * @param drag drag coefficient [1]
+ * @param quarterChordMoment moment coefficient about the quarter chord, nose up positive [1]
+ * @param minimumPressure lowest pressure coefficient on the surface [1], from inviscid flow
+ * @param attached false where the lift that the slope asks for lies beyond the section's limit
+ */
+public record SectionPoint(
+    double angleOfAttack,
+    double lift,
+    double drag,
+    double quarterChordMoment,
+    double minimumPressure,
+    boolean attached) {}
