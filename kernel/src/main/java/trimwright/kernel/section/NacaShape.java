@@ -121,7 +121,7 @@ record NacaShape(String name, double thickness, MeanLine meanLine) {
     return new SectionShape(x, y);
   }
 
-  private double halfThickness(double x) {
+  double halfThickness(double x) {
     return 5
         * thickness
         * (0.2969 * Math.sqrt(x) + x * (-0.1260 + x * (-0.3516 + x * (0.2843 - 0.1036 * x))));
