@@ -9,7 +9,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Reads tables of published values: lines of '#' are remarks, the first other line names the columns. */
+/**
+ * Reads tables of published values: lines of '#' are remarks, the first other line names the
+ * columns.
+ */
 public final class PublishedRows {
   private PublishedRows() {}
 

@@ -115,7 +115,8 @@ final class CorrelatedSection implements Section {
     if (!(beyond > 0)) {
       return attached;
     }
-    // Starts with the cube, so that slope and curvature are continuous; 1 at the limit; ends as a straight line, so that lift
+    // Starts with the cube, so that slope and curvature are continuous; 1 at the limit; ends as a
+    // straight line, so that lift
     // asked for far beyond the limit does not end in absurd drag.
     double square = beyond * beyond;
     return attached + DRAG_AT_LIMIT * 1.25 * beyond * square / (1 + 0.25 * square);

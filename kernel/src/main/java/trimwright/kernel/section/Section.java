@@ -52,10 +52,11 @@ public interface Section {
   /**
    * The section at an angle of attack.
    *
-   * <p>Lift follows the slope and eases into the limit: the slope's value over the 12th root of 1 + its 12th power in limits,
-   * which is 1 % low at 80 % of the limit and 6 % low where the two meet (the shape of NACA 0012's lift curve at 0.36 million,
-   * SAND80-2114). Past the limit the lift stays close to it, which is too much for a sudden stall, and the drag goes on
-   * growing with the lift that the slope asks for.
+   * <p>Lift follows the slope and eases into the limit: the slope's value over the 12th root of 1 +
+   * its 12th power in limits, which is 1 % low at 80 % of the limit and 6 % low where the two meet
+   * (the shape of NACA 0012's lift curve at 0.36 million, SAND80-2114). Past the limit the lift
+   * stays close to it, which is too much for a sudden stall, and the drag goes on growing with the
+   * lift that the slope asks for.
    *
    * @param angleOfAttack leading edge up positive [rad]
    * @param reynolds Reynolds number on the chord [1]

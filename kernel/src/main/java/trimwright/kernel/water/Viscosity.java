@@ -6,8 +6,8 @@ package trimwright.kernel.water;
  * <p>Fresh water: IAPWS R12-08 (2008), equations 10 to 12 with its tables 1 and 2, without the
  * critical enhancement (which is below 1 part in 10^5 here). Uncertainty 1 % or better; below 0 °C
  * it is extrapolated. Sea water: the ratio of sea to fresh water of Sharqawy, Lienhard and Zubair
- * (2010), equation 22, stated for 0 to 180 °C and 0 to 150 g/kg, 1.5 %. At 0 °C and
- * 35 g/kg it lies 1.4 % above the older table of ITTC 1963, from 5 to 30 °C within 1 %.
+ * (2010), equation 22, stated for 0 to 180 °C and 0 to 150 g/kg, 1.5 %. At 0 °C and 35 g/kg it lies
+ * 1.4 % above the older table of ITTC 1963, from 5 to 30 °C within 1 %.
  */
 final class Viscosity {
   private static final double REFERENCE_TEMPERATURE = 647.096;

@@ -11,8 +11,7 @@ class CubicSplineTest {
 
   @Test
   void passesThroughItsPointsAndReproducesAStraightLineBeyondThemToo() {
-    CubicSpline line =
-        CubicSpline.natural(new double[] {0, 1, 3, 4}, new double[] {1, 3, 7, 9});
+    CubicSpline line = CubicSpline.natural(new double[] {0, 1, 3, 4}, new double[] {1, 3, 7, 9});
     for (double x : new double[] {-2, 0, 0.5, 1, 2.2, 3, 4, 6}) {
       assertThat(line.value(x)).isCloseTo(1 + 2 * x, within(ROUNDING));
       assertThat(line.slope(x)).isCloseTo(2, within(ROUNDING));

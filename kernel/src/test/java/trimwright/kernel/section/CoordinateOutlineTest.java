@@ -9,7 +9,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Outlines as files give them: in any unit, order and position, rounded, open at the trailing edge, or wrong. */
+/**
+ * Outlines as files give them: in any unit, order and position, rounded, open at the trailing edge,
+ * or wrong.
+ */
 class CoordinateOutlineTest {
   private static final int POINTS = 35;
 
@@ -22,8 +25,8 @@ class CoordinateOutlineTest {
   private static final double MOMENT = 5e-4;
 
   /**
-   * Facing points lie at equal distances from the nose here and across the mean line there: up to 0.07 % of the chord with much
-   * camber far forward.
+   * Facing points lie at equal distances from the nose here and across the mean line there: up to
+   * 0.07 % of the chord with much camber far forward.
    */
   private static final double THICKNESS = 7e-4;
 
@@ -37,11 +40,9 @@ class CoordinateOutlineTest {
 
   private static void same(Section read, Section exact) {
     assertThat(read.zeroLiftAngle()).isCloseTo(exact.zeroLiftAngle(), within(ANGLE));
-    assertThat(read.liftSlope())
-        .isCloseTo(exact.liftSlope(), within(SLOPE * exact.liftSlope()));
+    assertThat(read.liftSlope()).isCloseTo(exact.liftSlope(), within(SLOPE * exact.liftSlope()));
     assertThat(read.momentAtZeroLift()).isCloseTo(exact.momentAtZeroLift(), within(MOMENT));
-    assertThat(read.shape().thickness())
-        .isCloseTo(exact.shape().thickness(), within(THICKNESS));
+    assertThat(read.shape().thickness()).isCloseTo(exact.shape().thickness(), within(THICKNESS));
     assertThat(read.shape().camber()).isCloseTo(exact.shape().camber(), within(THICKNESS));
     assertThat(read.drag(0.5, 1e6, Finish.CLEAN))
         .isCloseTo(exact.drag(0.5, 1e6, Finish.CLEAN), within(2e-4));
@@ -108,8 +109,7 @@ class CoordinateOutlineTest {
     // The furthest place lies a little below the drawn chord line's nose: less than half a degree.
     assertThat(section.zeroLiftAngle())
         .isCloseTo(Sections.naca("4412").zeroLiftAngle(), within(Math.toRadians(0.5)));
-    assertThat(section.liftSlope())
-        .isCloseTo(Sections.naca("4412").liftSlope(), within(SLOPE * 6));
+    assertThat(section.liftSlope()).isCloseTo(Sections.naca("4412").liftSlope(), within(SLOPE * 6));
   }
 
   @Test

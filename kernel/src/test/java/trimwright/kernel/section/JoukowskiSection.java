@@ -1,16 +1,20 @@
 package trimwright.kernel.section;
 
 /**
- * The exact flow about a Joukowski section, from the map z + 1/z of a circle through z = 1 with its centre at (-eccentricity,
- * k): the yardstick for the panel method. Sources: Katz and Plotkin, Low-Speed Aerodynamics (2nd edition 2001), section 6.5;
- * Anderson, Fundamentals of Aerodynamics. Own arithmetic on pairs of real numbers.
+ * The exact flow about a Joukowski section, from the map z + 1/z of a circle through z = 1 with its
+ * centre at (-eccentricity, k): the yardstick for the panel method. Sources: Katz and Plotkin,
+ * Low-Speed Aerodynamics (2nd edition 2001), section 6.5; Anderson, Fundamentals of Aerodynamics.
+ * Own arithmetic on pairs of real numbers.
  */
 final class JoukowskiSection {
   private final double centreX;
   private final double centreY;
   private final double radius;
 
-  /** Angle on the circle, below the centre's level, of the point that becomes the trailing edge; also the angle of no lift. */
+  /**
+   * Angle on the circle, below the centre's level, of the point that becomes the trailing edge;
+   * also the angle of no lift.
+   */
   private final double beta;
 
   private final double noseAngle;
@@ -27,7 +31,9 @@ final class JoukowskiSection {
     nose = map(noseAngle);
   }
 
-  /** Point of the section at an angle round the circle from the trailing edge, counter-clockwise. */
+  /**
+   * Point of the section at an angle round the circle from the trailing edge, counter-clockwise.
+   */
   private double[] map(double angle) {
     double zx = centreX + radius * Math.cos(angle - beta);
     double zy = centreY + radius * Math.sin(angle - beta);
@@ -85,7 +91,9 @@ final class JoukowskiSection {
     return new double[] {dx * cos + dy * sin, dy * cos - dx * sin};
   }
 
-  /** Angle round the circle of the point of a surface at a distance x behind the nose; bisection. */
+  /**
+   * Angle round the circle of the point of a surface at a distance x behind the nose; bisection.
+   */
   private double angleAt(double x, boolean upper) {
     double a = upper ? 0 : 2 * Math.PI;
     double b = noseAngle;
@@ -126,11 +134,14 @@ final class JoukowskiSection {
     return new SectionShape(x, y);
   }
 
-  /** Speed on the surface at an angle round the circle and an angle of attack from the chord line. */
+  /**
+   * Speed on the surface at an angle round the circle and an angle of attack from the chord line.
+   */
   double speed(double angle, double angleOfAttack) {
     double alpha = angleOfAttack + chordAngle();
     double place = angle - beta;
-    // On the circle 2 (sin(place - alpha) + sin(alpha + beta)); over the derivative of the map, |1 - 1/z²|.
+    // On the circle 2 (sin(place - alpha) + sin(alpha + beta)); over the derivative of the map, |1
+    // - 1/z²|.
     double onCircle = 2 * (Math.sin(place - alpha) + Math.sin(alpha + beta));
     double zx = centreX + radius * Math.cos(place);
     double zy = centreY + radius * Math.sin(place);
@@ -140,7 +151,10 @@ final class JoukowskiSection {
     return Math.abs(onCircle) / Math.hypot(real, imaginary);
   }
 
-  /** Moment coefficient about the quarter chord, nose up positive, by adding up the exact pressures on a fine outline. */
+  /**
+   * Moment coefficient about the quarter chord, nose up positive, by adding up the exact pressures
+   * on a fine outline.
+   */
   double quarterChordMoment(double angleOfAttack) {
     int steps = 200000;
     double sum = 0;

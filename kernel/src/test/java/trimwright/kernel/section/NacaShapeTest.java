@@ -48,8 +48,8 @@ class NacaShapeTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "", "naca", "24", "241", "241200", "24a2", "0412", "2012", "20012", "26012", "21112", "23212", "03012",
-        "63-415", "-2412"
+        "", "naca", "24", "241", "241200", "24a2", "0412", "2012", "20012", "26012", "21112",
+        "23212", "03012", "63-415", "-2412"
       })
   void refusesWhatIsNoCodeOfTheFamily(String code) {
     assertThatThrownBy(() -> Sections.naca(code))

@@ -14,7 +14,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 class PanelMethodPropertyTest {
   private static final int PANELS = 40;
 
-  /** Rounding of a dense system of 81 unknowns whose condition number reaches 1e6 for thin sections. */
+  /**
+   * Rounding of a dense system of 81 unknowns whose condition number reaches 1e6 for thin sections.
+   */
   private static final double ROUNDING = 1e-6;
 
   @Property(tries = 60)
@@ -28,9 +30,11 @@ class PanelMethodPropertyTest {
     assertThat(flow.lift(-angle)).isCloseTo(-flow.lift(angle), within(ROUNDING));
     assertThat(flow.quarterChordMoment(-angle))
         .isCloseTo(-flow.quarterChordMoment(angle), within(ROUNDING));
-    // Thick sections crowd the suction, so that the bound is generous; it is never above the stagnation value.
-    assertThat(flow.minimumPressure(angle)).isLessThan(0).isCloseTo(
-        flow.minimumPressure(-angle), within(ROUNDING * 100));
+    // Thick sections crowd the suction, so that the bound is generous; it is never above the
+    // stagnation value.
+    assertThat(flow.minimumPressure(angle))
+        .isLessThan(0)
+        .isCloseTo(flow.minimumPressure(-angle), within(ROUNDING * 100));
   }
 
   @Property(tries = 40)
@@ -70,7 +74,8 @@ class PanelMethodPropertyTest {
     PanelMethod middle = PanelMethod.of(shape.outline(80));
     PanelMethod fine = PanelMethod.of(shape.outline(160));
     double order =
-        Math.log((coarse.liftSlope() - middle.liftSlope()) / (middle.liftSlope() - fine.liftSlope()))
+        Math.log(
+                (coarse.liftSlope() - middle.liftSlope()) / (middle.liftSlope() - fine.liftSlope()))
             / Math.log(2);
     assertThat(order).isBetween(1.7, 2.3);
     // Second order: what is left at 80 panels a side is a third of the step from 80 to 160.

@@ -23,7 +23,10 @@ class PanelMethodReferenceTest {
   /** Surface speed: half a per cent of the onset speed, away from the cusp. */
   private static final double SPEED = 5e-3;
 
-  /** Along the last 5 % of the chord the surfaces nearly touch, and the speed is assumed to run straight. */
+  /**
+   * Along the last 5 % of the chord the surfaces nearly touch, and the speed is assumed to run
+   * straight.
+   */
   private static final double BEFORE_THE_CUSP = 0.95;
 
   /** A half, and the panels' own error. */
@@ -33,7 +36,8 @@ class PanelMethodReferenceTest {
 
   @Test
   void givesTheLiftOfTheTextbookJoukowskiSection() {
-    // Circle centre -0.1 b, radius 1.1 b, 5 degrees: lift x chord / b = 8 π 1.1 sin 5° = 2.4095 (Katz and Plotkin).
+    // Circle centre -0.1 b, radius 1.1 b, 5 degrees: lift x chord / b = 8 π 1.1 sin 5° = 2.4095
+    // (Katz and Plotkin).
     JoukowskiSection exact = new JoukowskiSection(0.1, 0);
     PanelMethod flow = PanelMethod.of(exact.shape(PANELS));
     assertThat(exact.chord()).isCloseTo(4.0333, within(5e-5));
@@ -71,7 +75,8 @@ class PanelMethodReferenceTest {
   @ParameterizedTest
   @CsvSource({"0.02, 0.4", "0.04, 0.4", "0.06, 0.5", "0.02, 0.2", "0.04, 0.7", "0.01, 0.3"})
   void tendsToThinAirfoilTheoryAsThicknessAndCamberVanish(double camber, double position) {
-    // Thin-airfoil theory leaves out products of thickness and camber: halving both must bring the two together.
+    // Thin-airfoil theory leaves out products of thickness and camber: halving both must bring the
+    // two together.
     double far = distanceFromThinTheory(camber, position, 0.04);
     double near = distanceFromThinTheory(camber / 2, position, 0.02);
     assertThat(near).isLessThan(HALVED * far);

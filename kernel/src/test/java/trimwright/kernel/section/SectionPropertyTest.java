@@ -11,7 +11,10 @@ import net.jqwik.api.constraints.Scale;
 
 /** What must hold for every section that can be described, not only for the measured ones. */
 class SectionPropertyTest {
-  /** Rounding of a dense system of 161 unknowns whose condition number reaches 1e6 for thin sections. */
+  /**
+   * Rounding of a dense system of 161 unknowns whose condition number reaches 1e6 for thin
+   * sections.
+   */
   private static final double ROUNDING = 1e-6;
 
   @Property(tries = 60)
@@ -119,8 +122,7 @@ class SectionPropertyTest {
     SectionPoint point = section.at(angle, reynolds, finish);
     SectionPoint next = section.at(angle + 1e-3, reynolds, finish);
     assertThat(point.lift())
-        .isBetween(
-            section.minimumLift(reynolds, finish), section.maximumLift(reynolds, finish));
+        .isBetween(section.minimumLift(reynolds, finish), section.maximumLift(reynolds, finish));
     assertThat(next.lift()).isGreaterThanOrEqualTo(point.lift());
     assertThat(point.lift() * (angle - section.zeroLiftAngle())).isNotNegative();
   }

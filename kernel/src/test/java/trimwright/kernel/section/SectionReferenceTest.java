@@ -94,17 +94,20 @@ class SectionReferenceTest {
   @ParameterizedTest
   @ValueSource(strings = {"210", "220", "230", "240", "250", "221", "231", "241", "251"})
   void fiveDigitMeanLinesHaveTheirDesignLift(String line) {
-    // Report 537 made them for an ideal lift of 0.3, printed with one figure (the 210 line's constants give 0.308).
+    // Report 537 made them for an ideal lift of 0.3, printed with one figure (the 210 line's
+    // constants give 0.308).
     assertThat(thin(line + "12").idealLift()).isCloseTo(0.3, within(0.01));
   }
 
   @ParameterizedTest
   @CsvSource({"2, 0.1", "3, 0.15", "4, 0.2", "5, 0.25"})
   void reflexedMeanLinesHaveTheirCrownInPlaceAndLittleMoment(int place, double crown) {
-    // Report 537: largest camber at the place that the second digit names; k2/k1 prints three figures.
+    // Report 537: largest camber at the place that the second digit names; k2/k1 prints three
+    // figures.
     CubicLine line = CubicLine.reflexed(place, 0.3);
     assertThat(line.slope(crown)).isCloseTo(0, within(line.k1() / 6 * 0.005 * line.ratio()));
-    // Meant for no moment at all. The tabulated constants leave up to 0.0013, a sixth of what the standard line has.
+    // Meant for no moment at all. The tabulated constants leave up to 0.0013, a sixth of what the
+    // standard line has.
     double standard = ThinAirfoil.of(CubicLine.standard(place, 0.3)).quarterChordMoment();
     double reflexed = ThinAirfoil.of(line).quarterChordMoment();
     assertThat(Math.abs(reflexed)).isLessThan(0.2 * Math.abs(standard));
@@ -112,7 +115,8 @@ class SectionReferenceTest {
 
   @Test
   void leastDragGrowsAsTheReynoldsNumberFalls() {
-    // Loftin and Poteat, NACA RM L8B02 (1948), summary: so for NACA 23012 and 23015 between 9 and 0.7 million.
+    // Loftin and Poteat, NACA RM L8B02 (1948), summary: so for NACA 23012 and 23015 between 9 and
+    // 0.7 million.
     for (String code : new String[] {"23012", "23015"}) {
       double before = 0;
       for (double reynolds : new double[] {9e6, 6e6, 3e6, 2e6, 1.5e6, 1e6, 0.7e6}) {
@@ -132,7 +136,8 @@ class SectionReferenceTest {
 
   @Test
   void mixedFrictionIsPrandtlsComposite() {
-    // Schlichting: 0.455/(log Re)^2.58 - A/Re with A = 1700 for a transition Reynolds number of 0.5 million. A was worked out
+    // Schlichting: 0.455/(log Re)^2.58 - A/Re with A = 1700 for a transition Reynolds number of 0.5
+    // million. A was worked out
     // from the older power law 0.074/Re^0.2, which lies 5 % above this line there.
     double reynolds = 5e6;
     double prandtl = SkinFriction.turbulent(reynolds) - 1700 / reynolds;

@@ -11,8 +11,9 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
 
 /**
- * Thin-airfoil values against integrals worked out here in another way: from the heights of the mean line instead of its slopes
- * (Munk's form), with Gauss-Chebyshev points that take in the singular weights.
+ * Thin-airfoil values against integrals worked out here in another way: from the heights of the
+ * mean line instead of its slopes (Munk's form), with Gauss-Chebyshev points that take in the
+ * singular weights.
  */
 class ThinAirfoilPropertyTest {
   /** Both quadratures on lines with a corner in their curvature. */
@@ -39,8 +40,8 @@ class ThinAirfoilPropertyTest {
   }
 
   /**
-   * (1/2) ∫ dz/dx (cos 2θ - cos θ) dθ, turned by parts into heights: with dz/dx = 2 (dz/dθ) / sin θ and z = 0 at both ends it is
-   * -∫ z d/dθ((cos 2θ - cos θ) / sin θ) dθ.
+   * (1/2) ∫ dz/dx (cos 2θ - cos θ) dθ, turned by parts into heights: with dz/dx = 2 (dz/dθ) / sin θ
+   * and z = 0 at both ends it is -∫ z d/dθ((cos 2θ - cos θ) / sin θ) dθ.
    */
   private static double moment(MeanLine line) {
     double sum = 0;
@@ -49,8 +50,7 @@ class ThinAirfoilPropertyTest {
       double sin = Math.sin(angle);
       double cos = Math.cos(angle);
       double numerator = Math.cos(2 * angle) - cos;
-      double derivative =
-          ((sin - 2 * Math.sin(2 * angle)) * sin - numerator * cos) / (sin * sin);
+      double derivative = ((sin - 2 * Math.sin(2 * angle)) * sin - numerator * cos) / (sin * sin);
       sum += line.height(0.5 * (1 - cos)) * derivative;
     }
     return -Math.PI * sum / POINTS;

@@ -12,20 +12,28 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import trimwright.kernel.PublishedRows;
 
-/** Water against published tables and against an independent implementation of the IAPWS formulations. */
+/**
+ * Water against published tables and against an independent implementation of the IAPWS
+ * formulations.
+ */
 class WaterReferenceTest {
   private static final double ATMOSPHERE = 101325;
 
   /** IAPWS-IF97 states 0.001 % for the density of liquid water at one atmosphere: 0.01 kg/m³. */
   private static final double DENSITY_FORMULATIONS = 0.01;
 
-  /** The same formula with densities 0.003 kg/m³ apart, and the library's coefficients: rounding. */
+  /**
+   * The same formula with densities 0.003 kg/m³ apart, and the library's coefficients: rounding.
+   */
   private static final double SAME_VISCOSITY = 1e-5;
 
   /** The same equation: rounding. */
   private static final double SAME_EQUATION = 1e-12;
 
-  /** Sea water's vapour pressure is about 2 % below fresh water's at 35 g/kg (1.8 to 2.1 in the tables). */
+  /**
+   * Sea water's vapour pressure is about 2 % below fresh water's at 35 g/kg (1.8 to 2.1 in the
+   * tables).
+   */
   private static final double RAOULT_SCATTER = 0.002;
 
   static Stream<Map<String, String>> rows() {
