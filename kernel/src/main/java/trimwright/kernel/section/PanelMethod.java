@@ -135,8 +135,9 @@ public final class PanelMethod {
       second[k] -= second[mirror];
       first[mirror] = 0;
       second[mirror] = 0;
-      double step = length(k);
-      double next = length(k + 1);
+      // Both surfaces' lengths, so that a section upside down is the same flow mirrored.
+      double step = length(k) + length(mirror);
+      double next = length(k + 1) + length(mirror - 1);
       // Straight line through the values one and two points further on, continued to point k.
       double weight = (step + next) / next;
       int row = mirror * size;
