@@ -14,6 +14,7 @@ final class FarField {
   static double[] drag(
       HalfLattice h, double[] shed, double[] strength, boolean deep, double surfaceZ) {
     double[] drag = new double[h.surfaces.length];
+    double[] all = summedOverRows(h, shed);
     for (int s = 0; s < h.surfaces.length; s++) {
       Strips strips = h.surfaces[s];
       int row = h.firstRow(s);
@@ -29,10 +30,10 @@ final class FarField {
           circulation += strength[h.rowPanel[row + m] + k];
         }
         // Wash along (0, dz, -dy), the upward normal times the strip's width.
-        double wash = wash(h, shed, y, z, dz, -dy, s) + wash(h, shed, -y, z, -dz, -dy, s);
+        double wash = wash(h, all, y, z, dz, -dy, s) + wash(h, all, -y, z, -dz, -dy, s);
         if (!deep) {
           double mirrored = 2 * surfaceZ - z;
-          wash += wash(h, shed, y, mirrored, -dz, -dy, s) + wash(h, shed, -y, mirrored, dz, -dy, s);
+          wash += wash(h, all, y, mirrored, -dz, -dy, s) + wash(h, all, -y, mirrored, dz, -dy, s);
         }
         drag[s] -= 2 * circulation * wash;
       }
@@ -40,18 +41,34 @@ final class FarField {
     return drag;
   }
 
+  /**
+   * All panels of a strip shed at the same trailing edge: gathered in the first row of each
+   * surface.
+   */
+  private static double[] summedOverRows(HalfLattice h, double[] shed) {
+    double[] sum = new double[h.edges];
+    for (int row = 0; row < h.rows; row++) {
+      int first = h.rowEdge[h.firstRow(h.rowSurface[row])];
+      for (int k = 0; k <= h.surfaces[h.rowSurface[row]].count; k++) {
+        sum[first + k] += shed[h.rowEdge[row] + k];
+      }
+    }
+    return sum;
+  }
+
   /** Wash of all starboard trailing vortices at a point of the far plane, along a direction. */
   private static double wash(
       HalfLattice h, double[] shed, double y, double z, double ny, double nz, int seen) {
     double vy = 0;
     double vz = 0;
-    for (int row = 0; row < h.rows; row++) {
-      Strips s = h.surfaces[h.rowSurface[row]];
+    for (int from = 0; from < h.surfaces.length; from++) {
+      Strips s = h.surfaces[from];
+      int first = h.rowEdge[h.firstRow(from)];
       for (int k = 0; k <= s.count; k++) {
-        int e = h.rowEdge[row] + k;
+        int e = first + k;
         double u = y - h.trailY[e];
         double w = z - h.trailZ[e];
-        if (h.rowSurface[row] == seen || k == 0) {
+        if (from == seen || k == 0) {
           double across = u * u + w * w;
           if (across > 0) {
             vy += shed[e] * w / across;
@@ -59,17 +76,17 @@ final class FarField {
           }
         } else {
           // Another surface's wake may lie at the same height: taken as a sheet, see Influence.
-          double from = y - s.centreY[k - 1];
-          double to = y - (k == s.count ? 2 * s.edgeY[k] - s.centreY[k - 1] : s.centreY[k]);
-          double width = from - to;
+          double begin = y - s.centreY[k - 1];
+          double end = y - (k == s.count ? 2 * s.edgeY[k] - s.centreY[k - 1] : s.centreY[k]);
+          double width = begin - end;
           double core = 1e-6 * width * width;
           vz +=
               shed[e]
                   * 0.5
-                  * Math.log((to * to + w * w + core) / (from * from + w * w + core))
+                  * Math.log((end * end + w * w + core) / (begin * begin + w * w + core))
                   / width;
           if (w != 0) {
-            vy += shed[e] * (Math.atan(from / w) - Math.atan(to / w)) / width;
+            vy += shed[e] * (Math.atan(begin / w) - Math.atan(end / w)) / width;
           }
         }
       }

@@ -4,23 +4,23 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import trimwright.kernel.frame.PlaneForce;
-import trimwright.kernel.numeric.UniformTable;
+import trimwright.kernel.numeric.NodeTable;
 
 /**
  * The lattice's answer over a range of pitch. For one immersion the inviscid flow depends on pitch
- * alone, and smoothly so: it is solved at evenly spaced pitches and interpolated. What depends on
- * speed (friction, lift limits) is added afterwards from the strips' lift.
+ * alone, and smoothly so: it is solved at given pitches and interpolated. What depends on speed
+ * (friction, lift limits) is added afterwards from the strips' lift.
  *
  * <p>Immutable; may be shared between threads.
  */
 public final class SystemResponse implements SurfaceResponse {
   private static final int TOTALS = 5;
 
-  private final UniformTable table;
+  private final NodeTable table;
   private final int[] firstStrip;
   private final int[] strips;
 
-  private SystemResponse(UniformTable table, int[] firstStrip, int[] strips) {
+  private SystemResponse(NodeTable table, int[] firstStrip, int[] strips) {
     this.table = table;
     this.firstStrip = firstStrip;
     this.strips = strips;
@@ -31,20 +31,17 @@ public final class SystemResponse implements SurfaceResponse {
    *
    * @param lattice workspace; left with its last solution
    * @param datumDepth depth of the datum at a pitch [m]; a NaN means deep water
-   * @param from lowest pitch [rad]
-   * @param to highest pitch [rad], above {@code from}
-   * @param spacing between solutions [rad]
+   * @param pitches to solve at, at least four, rising [rad]
    * @return the table
    */
   public static SystemResponse tabulate(
-      Lattice lattice, DoubleUnaryOperator datumDepth, double from, double to, double spacing) {
-    int nodes = Math.max(4, (int) Math.ceil((to - from) / spacing) + 1);
-    double step = (to - from) / (nodes - 1);
+      Lattice lattice, DoubleUnaryOperator datumDepth, double[] pitches) {
+    int nodes = pitches.length;
     double[][] values = null;
     int[] first = null;
     int[] strips = null;
     for (int node = 0; node < nodes; node++) {
-      double pitch = from + step * node;
+      double pitch = pitches[node];
       double depth = datumDepth.applyAsDouble(pitch);
       lattice.solve(pitch, Double.isNaN(depth) ? OptionalDouble.empty() : OptionalDouble.of(depth));
       List<SurfaceFlow> flows = lattice.flows();
@@ -72,12 +69,12 @@ public final class SystemResponse implements SurfaceResponse {
         }
       }
     }
-    return new SystemResponse(new UniformTable(from, step, values), first, strips);
+    return new SystemResponse(new NodeTable(pitches, values), first, strips);
   }
 
   @Override
   public SurfaceFlow at(int wing, double pitch) {
-    UniformTable.Place place = table.at(pitch);
+    NodeTable.Place place = table.at(pitch);
     int base = firstStrip[wing] - TOTALS;
     double[] lift = new double[strips[wing]];
     for (int k = 0; k < lift.length; k++) {
