@@ -25,6 +25,12 @@ final class CoordinateOutline {
   /** What a file's rounding may take from or add to the thickness [chords]. */
   private static final double THICKNESS_ROUNDING = 5e-4;
 
+  /** What rounding to four decimals does to the gap between the surfaces [chords]. */
+  private static final double COORDINATE_ROUNDING = 1e-4;
+
+  /** Gap over distance from the trailing edge that touching surfaces are given [1]. */
+  private static final double NARROWEST_WEDGE = 2e-3;
+
   /** Fine steps along each surface between which heights are read off [1]. */
   private static final int FINE_STEPS = 1000;
 
@@ -216,12 +222,7 @@ final class CoordinateOutline {
       x[n + k] = lower.along(distance);
       y[n - k] = upper.above(distance);
       y[n + k] = lower.above(distance);
-      if (!(y[n - k] > y[n + k])) {
-        throw new IllegalArgumentException(
-            "the surfaces of an outline must not cross, crossed at "
-                + distance
-                + " chords behind the leading edge");
-      }
+      keepApart(x, y, n, k);
     }
     SectionShape shape = new SectionShape(x, y);
     double thickness = shape.thickness();
@@ -236,6 +237,27 @@ final class CoordinateOutline {
               + thickness);
     }
     return shape;
+  }
+
+  /**
+   * Refuses surfaces that cross by more than a file's rounding, and holds those that touch apart by a hair's breadth that
+   * closes towards the trailing edge: a cusp printed with five decimals has no gap left near its end.
+   */
+  private static void keepApart(double[] x, double[] y, int nose, int k) {
+    double distance = 0.5 * (x[nose - k] + x[nose + k]);
+    double gap = y[nose - k] - y[nose + k];
+    if (gap < -COORDINATE_ROUNDING) {
+      throw new IllegalArgumentException(
+          "the surfaces of an outline must not cross, crossed at "
+              + distance
+              + " chords behind the leading edge");
+    }
+    double least = Math.min(COORDINATE_ROUNDING, NARROWEST_WEDGE * (1 - distance));
+    if (gap < least) {
+      double middle = 0.5 * (y[nose - k] + y[nose + k]);
+      y[nose - k] = middle + 0.5 * least;
+      y[nose + k] = middle - 0.5 * least;
+    }
   }
 
   /** The mean line, a spline through the middles of the two surfaces. */

