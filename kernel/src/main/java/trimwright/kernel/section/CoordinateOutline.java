@@ -240,8 +240,9 @@ final class CoordinateOutline {
   }
 
   /**
-   * Refuses surfaces that cross by more than a file's rounding, and holds those that touch apart by a hair's breadth that
-   * closes towards the trailing edge: a cusp printed with five decimals has no gap left near its end.
+   * Refuses surfaces that cross by more than a file's rounding, and holds those that touch apart by
+   * a hair's breadth that closes towards the trailing edge: a cusp printed with five decimals has
+   * no gap left near its end.
    */
   private static void keepApart(double[] x, double[] y, int nose, int k) {
     double distance = 0.5 * (x[nose - k] + x[nose + k]);
