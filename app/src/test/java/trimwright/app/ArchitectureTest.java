@@ -30,7 +30,6 @@ class ArchitectureTest {
   static final ArchRule MODULES_POINT_ONE_WAY =
       layeredArchitecture()
           .consideringOnlyDependenciesInAnyPackage("trimwright..")
-          .withOptionalLayers(true)
           .layer("kernel")
           .definedBy(KERNEL)
           .layer("reference")
@@ -68,7 +67,6 @@ class ArchitectureTest {
   static final ArchRule KERNEL_IN_ITS_ORDER =
       layeredArchitecture()
           .consideringOnlyDependenciesInAnyPackage(KERNEL)
-          .withOptionalLayers(true)
           .layer("frame")
           .definedBy("trimwright.kernel.frame..")
           .layer("numeric")

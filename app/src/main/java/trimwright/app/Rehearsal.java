@@ -1,0 +1,71 @@
+package trimwright.app;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.io.Writer;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import trimwright.command.CommandLineEntry;
+import trimwright.exchange.demo.DemoCases;
+import trimwright.web.RunningShop;
+import trimwright.web.ShopApplication;
+
+/**
+ * Goes once through what a start does, so that the Java runtime can write down the classes needed
+ * and load them faster in every later start. Run by the build and by nobody else.
+ */
+final class Rehearsal {
+  private Rehearsal() {}
+
+  /**
+   * Rehearses one kind of start.
+   *
+   * @param args {@code command} or {@code web}
+   * @throws IOException if a scratch file or the shop's page cannot be had
+   */
+  public static void main(String[] args) throws IOException {
+    switch (String.join(" ", args)) {
+      case "command" -> rehearseCommands();
+      case "web" -> rehearseWeb();
+      default -> throw new IllegalArgumentException("rehearses command or web");
+    }
+  }
+
+  private static void rehearseCommands() throws IOException {
+    Main.keepLibrariesQuiet();
+    Path demoCase = Files.createTempFile("trimwright-rehearsal", ".yaml");
+    try {
+      Files.writeString(demoCase, DemoCases.list().get(0).text());
+      String file = demoCase.toString();
+      List<List<String>> commands =
+          List.of(
+              List.of("--help"),
+              List.of("water", "--temperature-c", "15", "--salinity-g-kg", "35", "--json"),
+              List.of("section", "naca2412"),
+              List.of("curve", file),
+              List.of("curve", file, "--json"),
+              List.of("curve", file, "--csv"),
+              List.of("cause", file, "--speed-kmh", "22"),
+              List.of("cause", file, "--speed-kmh", "22", "--json"),
+              List.of("curve", "no-such-file.yaml"));
+      PrintWriter unseen = new PrintWriter(Writer.nullWriter());
+      for (List<String> command : commands) {
+        CommandLineEntry.run(command.toArray(String[]::new), unseen, unseen);
+      }
+    } finally {
+      Files.delete(demoCase);
+    }
+  }
+
+  private static void rehearseWeb() throws IOException {
+    try (RunningShop shop = ShopApplication.start(0)) {
+      URI page = shop.address();
+      try (InputStream content = page.toURL().openStream()) {
+        content.readAllBytes();
+      }
+    }
+  }
+}
