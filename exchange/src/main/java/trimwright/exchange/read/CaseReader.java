@@ -29,7 +29,7 @@ public final class CaseReader {
     YamlTree tree = YamlParser.parse(text);
     Findings findings = new Findings(tree);
     if (tree.root().isEmpty()) {
-      return new Refused<>(findings.list());
+      return new Refused<>(Problem.all(findings));
     }
     ObjectNode document = tree.root().get();
     SchemaProblems.list(SchemaBook.CASE, tree, document).forEach(findings::add);
@@ -40,7 +40,7 @@ public final class CaseReader {
     Optional<WingShape> frontWing = wing(root, "front_wing", sections, findings);
     Optional<WingShape> stabilizer = wing(root, "stabilizer", sections, findings);
     if (!findings.none()) {
-      return new Refused<>(findings.list());
+      return new Refused<>(Problem.all(findings));
     }
     return new Accepted<>(
         new CaseFile(

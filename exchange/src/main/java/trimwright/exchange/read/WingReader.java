@@ -7,6 +7,7 @@ import java.util.Optional;
 import tools.jackson.databind.node.ObjectNode;
 import trimwright.exchange.read.Reading.Accepted;
 import trimwright.exchange.read.Reading.Refused;
+import trimwright.exchange.read.internal.Finding;
 import trimwright.exchange.read.internal.Findings;
 import trimwright.exchange.read.internal.SchemaBook;
 import trimwright.exchange.read.internal.SchemaProblems;
@@ -37,7 +38,7 @@ public final class WingReader {
     YamlTree tree = unwrapped(YamlParser.parse(text));
     Findings findings = new Findings(tree);
     if (tree.root().isEmpty()) {
-      return new Refused<>(findings.list());
+      return new Refused<>(Problem.all(findings));
     }
     ObjectNode document = tree.root().get();
     SchemaProblems.list(SchemaBook.WING, tree, document).forEach(findings::add);
@@ -46,7 +47,7 @@ public final class WingReader {
     SectionChoice sections = new SectionChoice(files);
     Optional<WingShape> shape = WingBuilder.build(root, sections, findings);
     if (!findings.none()) {
-      return new Refused<>(findings.list());
+      return new Refused<>(Problem.all(findings));
     }
     return new Accepted<>(
         new WingFile(
@@ -78,7 +79,7 @@ public final class WingReader {
         cut(tree.lines(), prefix),
         cut(tree.written(), prefix),
         tree.problems().stream()
-            .map(p -> new Problem(cut(p.key(), prefix), p.line(), p.message()))
+            .map(p -> new Finding(cut(p.key(), prefix), p.line(), p.message()))
             .toList());
   }
 

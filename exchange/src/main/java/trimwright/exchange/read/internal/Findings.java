@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
-import trimwright.exchange.read.Problem;
 
 /** The problems of one text as they are found. Not safe for several threads. */
 public final class Findings {
@@ -14,7 +13,7 @@ public final class Findings {
   private static final int MOST_SHOWN = 60;
 
   private final YamlTree tree;
-  private final List<Problem> problems = new ArrayList<>();
+  private final List<Finding> problems = new ArrayList<>();
   private final Set<String> bad = new HashSet<>();
 
   /** Starts with what reading the tree has found. */
@@ -24,14 +23,14 @@ public final class Findings {
   }
 
   /** Adds a problem that knows its line. */
-  public void add(Problem problem) {
+  public void add(Finding problem) {
     problems.add(problem);
     bad.add(problem.key());
   }
 
   /** Adds a problem; its line is looked up. */
   public void report(String key, String message) {
-    add(new Problem(key, tree.findLine(key), message));
+    add(new Finding(key, tree.findLine(key), message));
   }
 
   /** Paths that have a problem. */
@@ -45,15 +44,15 @@ public final class Findings {
   }
 
   /** All problems by line; those beyond what a person reads are counted in a last one. */
-  public List<Problem> list() {
-    List<Problem> sorted = new ArrayList<>(problems);
-    sorted.sort(Comparator.comparingInt((Problem p) -> p.line().orElse(0)));
+  public List<Finding> list() {
+    List<Finding> sorted = new ArrayList<>(problems);
+    sorted.sort(Comparator.comparingInt((Finding p) -> p.line().orElse(0)));
     if (sorted.size() <= MOST_SHOWN) {
       return sorted;
     }
     int rest = sorted.size() - MOST_SHOWN;
-    List<Problem> shown = new ArrayList<>(sorted.subList(0, MOST_SHOWN));
-    shown.add(new Problem("", OptionalInt.empty(), "There are " + rest + " more problems."));
+    List<Finding> shown = new ArrayList<>(sorted.subList(0, MOST_SHOWN));
+    shown.add(new Finding("", OptionalInt.empty(), "There are " + rest + " more problems."));
     return shown;
   }
 }

@@ -12,7 +12,6 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
-import trimwright.exchange.read.Problem;
 
 /** Says in sentences where a document departs from its schema. */
 public final class SchemaProblems {
@@ -36,9 +35,9 @@ public final class SchemaProblems {
    * @param root its top group, or the part of it that the schema speaks of
    * @return one problem per fault, none for places that the tree itself reports already
    */
-  public static List<Problem> list(SchemaBook book, YamlTree tree, ObjectNode root) {
+  public static List<Finding> list(SchemaBook book, YamlTree tree, ObjectNode root) {
     SchemaProblems words = new SchemaProblems(book, tree);
-    Map<String, Problem> found = new LinkedHashMap<>();
+    Map<String, Finding> found = new LinkedHashMap<>();
     for (Error error : book.validate(root)) {
       String path = path(error.getInstanceLocation());
       String place = error.getProperty() == null ? path : Paths.child(path, error.getProperty());
@@ -62,7 +61,7 @@ public final class SchemaProblems {
     return path;
   }
 
-  private Problem problem(Error error, String path, String place) {
+  private Finding problem(Error error, String path, String place) {
     String message =
         switch (error.getKeyword() == null ? "false" : error.getKeyword()) {
           case "required" -> place + " is missing; wanted is " + wanted(place) + ".";
@@ -78,7 +77,7 @@ public final class SchemaProblems {
                   + ".";
           default -> beside(place);
         };
-    return new Problem(place, line(place), message);
+    return new Finding(place, line(place), message);
   }
 
   private OptionalInt line(String place) {

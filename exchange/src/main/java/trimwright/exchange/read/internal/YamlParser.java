@@ -23,7 +23,6 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
-import trimwright.exchange.read.Problem;
 
 /**
  * Reads one YAML 1.2 document event by event. Anchors, aliases, tags, second documents, duplicate
@@ -43,7 +42,7 @@ public final class YamlParser {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
   private final Iterator<Event> events;
-  private final List<Problem> problems = new ArrayList<>();
+  private final List<Finding> problems = new ArrayList<>();
   private final Map<String, Integer> lines = new HashMap<>();
   private final Map<String, String> written = new HashMap<>();
   private int values;
@@ -107,11 +106,11 @@ public final class YamlParser {
 
   private static YamlTree refused(OptionalInt line, String message) {
     return new YamlTree(
-        Optional.empty(), Map.of(), Map.of(), List.of(new Problem("", line, message)));
+        Optional.empty(), Map.of(), Map.of(), List.of(new Finding("", line, message)));
   }
 
   private YamlTree stopped(int line, String message) {
-    problems.add(new Problem("", line > 0 ? OptionalInt.of(line) : OptionalInt.empty(), message));
+    problems.add(new Finding("", line > 0 ? OptionalInt.of(line) : OptionalInt.empty(), message));
     return new YamlTree(Optional.empty(), lines, written, problems);
   }
 
@@ -239,7 +238,7 @@ public final class YamlParser {
 
   private void report(Event event, String path, String message) {
     String subject = path.isEmpty() ? "The text" : path;
-    problems.add(new Problem(path, OptionalInt.of(line(event)), message.replace("%s", subject)));
+    problems.add(new Finding(path, OptionalInt.of(line(event)), message.replace("%s", subject)));
   }
 
   private static int line(Event event) {

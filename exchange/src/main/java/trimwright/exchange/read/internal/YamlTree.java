@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import tools.jackson.databind.node.ObjectNode;
-import trimwright.exchange.read.Problem;
 
 /**
  * A YAML text as a tree, with the line of every key.
@@ -20,7 +19,7 @@ public record YamlTree(
     Optional<ObjectNode> root,
     Map<String, Integer> lines,
     Map<String, String> written,
-    List<Problem> problems) {
+    List<Finding> problems) {
   /** Copies the collections. */
   public YamlTree {
     lines = Map.copyOf(lines);
