@@ -61,7 +61,8 @@ public final class CurvePicture {
     double size = style.fontSize();
     double line = TextSize.LINE * size;
     double title = line + 5;
-    double foot = line + 8;
+    // Half a line for the lowest number of the upright axis, which stands lower than the plot.
+    double foot = 1.5 * line + 2;
     double height = (style.height() - foot - EDGE) / quantities.size() - title - EDGE;
     double left = EDGE;
     double names = 0;
@@ -102,7 +103,7 @@ public final class CurvePicture {
       new CurvePanel(svg, style, curve, quantity, axis, plot, style.width() - 2).draw(marked);
       y += title + height + EDGE;
     }
-    axisNumbers(svg, style, axis, marked, y);
+    axisNumbers(svg, style, axis, marked, y - EDGE);
     return svg.text();
   }
 
@@ -114,9 +115,10 @@ public final class CurvePicture {
   }
 
   private static void axisNumbers(
-      Svg svg, PictureStyle style, SpeedAxis axis, double marked, double y) {
+      Svg svg, PictureStyle style, SpeedAxis axis, double marked, double bottom) {
     double size = style.fontSize();
     double height = TextSize.LINE * size;
+    double y = bottom + height / 2 + 1;
     Palette palette = style.palette();
     Box chosen = null;
     if (axis.holds(marked)) {
@@ -142,7 +144,7 @@ public final class CurvePicture {
       if (free) {
         svg.text(text, "", box, palette.muted());
       }
-      svg.line(new Dot(axis.x(tick), y - EDGE), new Dot(axis.x(tick), y - EDGE + 4), "tick")
+      svg.line(new Dot(axis.x(tick), bottom), new Dot(axis.x(tick), bottom + 4), "tick")
           .with("stroke", palette.edge())
           .with("stroke-width", 1)
           .end();

@@ -76,8 +76,11 @@ final class SideGeometry {
   List<Spot> mast() {
     Mast mast = setup.mast();
     double half = mast.chord() / 2;
-    double underside = setup.board().thickness();
-    return List.of(body(-half, 0), body(half, 0), deck(half, underside), deck(-half, underside));
+    Spot head = mastAxis(mast.length());
+    double ahead = half * Math.cos(deckPitch);
+    double above = half * Math.sin(deckPitch);
+    return List.of(
+        body(-half, 0), body(half, 0), head.plus(ahead, above), head.plus(-ahead, -above));
   }
 
   /** The board's outline, from the tail along the deck to the nose and back below. */

@@ -70,15 +70,21 @@ final class SplitWords {
           ? "Change nothing: deck and feet are where you want them."
           : "Leave the deck's angle, and " + feetFirst() + ".";
     }
-    if (speedMatters && setMatters && !matters(ridden.subtract(wanted))) {
-      return "Change the set before you change speed: the two cancel at "
-          + riddenSpeed
-          + ", and only there.";
+    if (speedMatters && setMatters && !paceHelps()) {
+      return matters(whole())
+          ? "Change the set before you change speed: at "
+              + riddenSpeed
+              + " your speed hides a part of the set's "
+              + turn(setPart())
+              + "."
+          : "Change the set before you change speed: the two cancel at "
+              + riddenSpeed
+              + ", and only there.";
     }
     if (speedMatters && !(setMatters && setPart().abs().compareTo(speedPart().abs()) > 0)) {
       return paceFirst() + (setMatters ? ", then see to the set" : "") + ": " + shareOf() + ".";
     }
-    return "Change the set, not the speed: "
+    return (speedMatters ? "Change the set before the speed: " : "Change the set, not the speed: ")
         + wedge()
         + ", or a front wing that carries you flatter.";
   }
@@ -95,7 +101,7 @@ final class SplitWords {
             + ".");
     measured.ifPresent(m -> all.add(measuredSentence(m)));
     all.add(splitSentence());
-    if (matters(speedPart()) && faster.signum() != 0) {
+    if (matters(speedPart()) && paceHelps() && faster.signum() != 0) {
       all.add(paceFirst() + " and the deck settles at " + Shown.nose(wished.doubleValue()) + ".");
     }
     if (matters(setPart())) {
@@ -148,7 +154,7 @@ final class SplitWords {
         + "; the set makes "
         + turn(setPart())
         + ". Together: "
-        + turn(ridden.subtract(wanted))
+        + turn(whole())
         + ".";
   }
 
@@ -211,6 +217,15 @@ final class SplitWords {
 
   private boolean feetRight() {
     return Math.abs(wishedShare - wantedShare) < SHARE_STEP_PERCENT;
+  }
+
+  private BigDecimal whole() {
+    return ridden.subtract(wanted);
+  }
+
+  /** Whether the wished speed brings the deck nearer to the wish: not where the parts cancel. */
+  private boolean paceHelps() {
+    return setPart().abs().compareTo(whole().abs()) < 0;
   }
 
   private BigDecimal speedPart() {

@@ -1,0 +1,134 @@
+package trimwright.exchange.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Locale;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import trimwright.exchange.read.CaseFile;
+import trimwright.exchange.write.Samples;
+import trimwright.kernel.cause.CauseOutcome;
+import trimwright.kernel.trim.NoTrimReason;
+
+class CauseWordsTest {
+
+  private static CauseWords words(double ridden, double wished, double share) {
+    CaseFile caseFile = Samples.caseFile();
+    return CauseWords.of(
+        caseFile,
+        Samples.split(caseFile, Samples.point(18, ridden, 0.3), Samples.point(25, wished, share)));
+  }
+
+  private static String all(CauseWords words) {
+    return words.headline() + " " + String.join(" ", words.sentences());
+  }
+
+  @Test
+  void speedIsNamedFirstWhereSpeedIsTheCause() {
+    CauseWords words = words(4.4, 0.2, 0.55);
+    assertThat(words.headline())
+        .isEqualTo("Ride 7 km/h faster: 4.2° nose-up is speed, next to nothing the set.");
+    assertThat(all(words)).contains("the deck settles at 0.2° nose-up").doesNotContain("wedge");
+  }
+
+  @Test
+  void setIsNamedFirstWhereTheSetIsTheCause() {
+    CauseWords words = words(4.2, 3.9, 0.55);
+    assertThat(words.headline())
+        .startsWith("Change the set, not the speed: a wedge of 3.9° under the mast's base")
+        .contains("thick end to the back");
+    assertThat(all(words)).contains("so the feet are right");
+  }
+
+  @Test
+  void noseDownSetTurnsTheWedgeRound() {
+    assertThat(words(-4, -3, 0.55).headline())
+        .startsWith("Change the set before the speed: a wedge of 3.0°")
+        .contains("thick end to the front");
+  }
+
+  @Test
+  void movingFeetAndChangingGearAreOneMismatchWithTwoCures() {
+    String tooMuchFront = all(words(0.2, 0.1, 0.80));
+    assertThat(tooMuchFront)
+        .contains("Move both feet 120 mm forward, or turn the stabilizer's leading edge up")
+        .contains("two cures for one mismatch");
+    String tooLittleFront = all(words(0.2, 0.1, 0.30));
+    assertThat(tooLittleFront)
+        .contains("Move both feet 120 mm back, or turn the stabilizer's leading edge down");
+  }
+
+  @Test
+  void cancellingPartsAreNotSoldAsFine() {
+    assertThat(words(0.1, -3.5, 0.55).headline()).contains("the two cancel at 18.0 km/h");
+  }
+
+  @Test
+  void fasterIsNotAdvisedWhereItMakesThingsWorse() {
+    CauseWords words = words(2, -3, 0.55);
+    assertThat(words.headline())
+        .isEqualTo(
+            "Change the set before you change speed: at 18.0 km/h your speed hides a part of the"
+                + " set's 3.0° nose-down.");
+    assertThat(all(words)).doesNotContain("Ride 7 km/h faster");
+  }
+
+  @Test
+  void nothingToChangeIsSaidSo() {
+    assertThat(words(0.2, 0.1, 0.55).headline()).startsWith("Change nothing");
+  }
+
+  @Test
+  void aLogThatDisagreesSendsToTheListFirst() {
+    CaseFile caseFile = Samples.measured(9);
+    CauseWords words =
+        CauseWords.of(
+            caseFile,
+            Samples.split(caseFile, Samples.point(18, 3, 0.5), Samples.point(25, 1, 0.55)));
+    assertThat(words.headline())
+        .isEqualTo("Check the list first: 6.0° of what you measured is neither speed nor set.");
+    assertThat(all(words)).contains("You measured 9.0° nose-up: 6.0° more nose-up than computed");
+  }
+
+  @Test
+  void plainFaultsComeInTheOrderOfTheTrade() {
+    assertThat(RuleOut.LIST)
+        .extracting(RuleOut::what)
+        .containsExactly(
+            "A loose bolt",
+            "The shim the wrong way round",
+            "The stabilizer upside down",
+            "Weed",
+            "A nick",
+            "The battery in the wrong place");
+  }
+
+  @ParameterizedTest
+  @EnumSource(NoTrimReason.class)
+  void missingSplitSaysWhichSpeedAndWhy(NoTrimReason reason) {
+    for (boolean wished : new boolean[] {true, false}) {
+      CauseWords words =
+          CauseWords.of(
+              Samples.caseFile(), new CauseOutcome.NoSplit(12 * Samples.KMH, wished, reason));
+      assertThat(words.sentences().get(0))
+          .contains("12.0 km/h")
+          .contains(wished ? "your wished speed" : "you ride");
+      assertThat(words.sentences().get(1)).isEqualTo(ReasonWords.of(reason));
+    }
+  }
+
+  @Property(tries = 300)
+  void neverCallsAnythingSafeAndNeverFails(
+      @ForAll @DoubleRange(min = -20, max = 20) double ridden,
+      @ForAll @DoubleRange(min = -20, max = 20) double wished,
+      @ForAll @DoubleRange(min = -1, max = 2) double share) {
+    assertThat(all(words(ridden, wished, share)).toLowerCase(Locale.ROOT))
+        .doesNotContain("safe")
+        .doesNotContainPattern("(?<![0-9])0\\.0°")
+        .doesNotContain("--");
+  }
+}

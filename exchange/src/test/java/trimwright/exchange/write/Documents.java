@@ -1,0 +1,122 @@
+package trimwright.exchange.write;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import trimwright.exchange.picture.CurvePicture;
+import trimwright.exchange.picture.CurveQuantity;
+import trimwright.exchange.picture.PictureStyle;
+import trimwright.exchange.picture.PictureTable;
+import trimwright.exchange.picture.SideView;
+import trimwright.exchange.read.CaseFile;
+import trimwright.exchange.read.Digest;
+import trimwright.kernel.cause.CauseOutcome;
+import trimwright.kernel.trim.Curve;
+import trimwright.kernel.trim.NoTrimReason;
+import trimwright.kernel.water.Water;
+
+/** Every kind of document and text, by name. */
+final class Documents {
+  private Documents() {}
+
+  static Map<OutputSchema, List<String>> json() {
+    return Map.of(
+        OutputSchema.CURVE, List.of(curve(Samples.curve()), curve(Samples.emptyCurve())),
+        OutputSchema.CAUSE,
+            List.of(
+                cause(Samples.caseFile()),
+                cause(Samples.measured(5)),
+                noSplit(true),
+                noSplit(false)),
+        OutputSchema.WATER, List.of(WaterWriter.json(water())),
+        OutputSchema.SECTION, List.of(SectionWriter.json(section())),
+        OutputSchema.WING,
+            List.of(
+                WingWriter.json(wing(OptionalDouble.of(0.45))),
+                WingWriter.json(wing(OptionalDouble.empty()))));
+  }
+
+  static String curve(Curve curve) {
+    return CurveWriter.json(Samples.caseFile(), curve);
+  }
+
+  static String cause(CaseFile caseFile) {
+    return CauseWriter.json(caseFile, 18 * Samples.KMH, split(caseFile));
+  }
+
+  static CauseOutcome.Split split(CaseFile caseFile) {
+    return Samples.split(caseFile, Samples.pointAt(18), Samples.pointAt(25));
+  }
+
+  static String noSplit(boolean wished) {
+    return CauseWriter.json(
+        Samples.caseFile(),
+        12 * Samples.KMH,
+        new CauseOutcome.NoSplit(12 * Samples.KMH, wished, NoTrimReason.TOO_SLOW));
+  }
+
+  static WaterTable water() {
+    return new WaterTable(Digest.of("water"), 288.15, 0.035, new Water(1025.97, 1.1892e-6, 1672.9));
+  }
+
+  static SectionTable section() {
+    return new SectionTable(
+        "naca2412", Digest.of("section"), 6e5, -0.036, 6.31, OptionalDouble.of(1.35), rows());
+  }
+
+  static WingTable wing(OptionalDouble immersion) {
+    return new WingTable(
+        "sample wing",
+        Digest.of("wing"),
+        25 * Samples.KMH,
+        immersion,
+        0.15,
+        0.9,
+        -0.031,
+        4.4,
+        -0.21,
+        1.03,
+        immersion.isPresent() ? OptionalDouble.of(1.2) : OptionalDouble.empty(),
+        rows());
+  }
+
+  private static List<PolarRow> rows() {
+    return List.of(
+        new PolarRow(-0.07, -0.2, 0.011, -0.05, -0.9, true),
+        new PolarRow(0.0, 0.21, 0.0089, -0.05, -0.7, true),
+        new PolarRow(0.35, Double.NaN, Double.POSITIVE_INFINITY, -0.1, -6, false));
+  }
+
+  /** All texts of all writers and pictures, for comparing one run with another. */
+  static Map<String, String> everything() {
+    Map<String, String> all = new LinkedHashMap<>();
+    json().forEach((schema, texts) -> all.put(schema.name(), String.join("", texts)));
+    CaseFile measured = Samples.measured(5);
+    all.put("curve csv", CurveWriter.csv(Samples.curve()));
+    all.put("curve table", CurveWriter.table(Samples.caseFile(), Samples.curve()));
+    all.put("cause table", CauseWriter.table(measured, split(measured)));
+    all.put("water csv", WaterWriter.csv(water()));
+    all.put("water table", WaterWriter.table(water()));
+    all.put("section csv", SectionWriter.csv(section()));
+    all.put("section table", SectionWriter.table(section()));
+    all.put("wing csv", WingWriter.csv(wing(OptionalDouble.of(0.45))));
+    all.put("wing table", WingWriter.table(wing(OptionalDouble.of(0.45))));
+    PictureStyle style = PictureStyle.page(820, 300);
+    all.put("side view", SideView.svg(Samples.caseFile(), Samples.pointAt(20), style));
+    all.put("no trim", SideView.withoutTrim(Samples.caseFile(), style));
+    for (CurveQuantity quantity : CurveQuantity.values()) {
+      all.put(
+          quantity.name(),
+          CurvePicture.svg(Samples.caseFile(), Samples.curve(), quantity, 20 * Samples.KMH, style));
+    }
+    all.put("picture table", PictureTable.curve(Samples.caseFile(), Samples.curve()));
+    all.put("side table", PictureTable.sideView(Samples.caseFile(), Samples.pointAt(20)));
+    return all;
+  }
+
+  static Optional<String> firstDifference(Map<String, String> a, Map<String, String> b) {
+    return a.keySet().stream().filter(key -> !a.get(key).equals(b.get(key))).findFirst();
+  }
+}

@@ -1,0 +1,59 @@
+package trimwright.exchange.write;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Locale;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import trimwright.exchange.words.Shown;
+
+class NumbersTest {
+
+  /** Dotless i, decimal comma, other digits, other minus. */
+  @ParameterizedTest
+  @ValueSource(strings = {"tr-TR", "de-DE", "ar-EG-u-nu-arab", "hi-IN-u-nu-deva", "sv-SE"})
+  void nothingDependsOnTheLocale(String tag) {
+    Map<String, String> plain = Documents.everything();
+    Locale before = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag(tag));
+      assertThat(Documents.firstDifference(plain, Documents.everything())).isEmpty();
+    } finally {
+      Locale.setDefault(before);
+    }
+  }
+
+  @Test
+  void nothingEverSaysNotANumber() {
+    Documents.everything()
+        .forEach((name, text) -> assertThat(text).as(name).doesNotContain("NaN", "Infinity"));
+  }
+
+  @Test
+  void whatIsNotFiniteBecomesNull() {
+    JsonNode last =
+        JsonMapper.shared().readTree(SectionWriter.json(Documents.section())).get("points").get(2);
+    assertThat(last.get("cl").isNull()).isTrue();
+    assertThat(last.get("cd").isNull()).isTrue();
+    assertThat(last.get("converged").booleanValue()).isFalse();
+    assertThat(SectionWriter.csv(Documents.section())).contains(",,,");
+  }
+
+  @Test
+  void roundTripOfUnitsLeavesRoundNumbersRound() {
+    for (int kmh = 1; kmh <= 60; kmh++) {
+      assertThat(JsonFields.rounded(Shown.kmh(kmh / 3.6))).isEqualTo(kmh);
+    }
+  }
+
+  @Test
+  void zeroHasNoSign() {
+    assertThat(JsonFields.rounded(-0.0)).isEqualTo(0.0);
+    assertThat(Shown.decimals(-0.04, 1)).isEqualTo("0.0");
+    assertThat(Shown.nose(-0.04)).isEqualTo("level");
+  }
+}
