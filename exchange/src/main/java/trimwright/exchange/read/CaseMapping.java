@@ -147,7 +147,7 @@ final class CaseMapping {
         drive.get("length_mm"),
         drive.get("propeller_diameter_mm"),
         drive.get("max_power_w"),
-        drive.get("efficiency"),
+        drive.find("efficiency").orElse(0),
         drive.get("mass_kg"),
         drive.get("mass_above_axis_mm"),
         drive.get("volume_l"));

@@ -9,6 +9,7 @@ import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 import trimwright.exchange.read.internal.SchemaBook;
+import trimwright.exchange.read.internal.YamlParser;
 
 /**
  * Makes random case files from the schema's own ranges, ends included; what the checks across keys
@@ -18,6 +19,9 @@ final class SchemaCaseGenerator {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final List<String> SECTIONS =
       List.of("naca2412", "naca0009", "naca0006", "naca4415", "naca6320", "naca23012", "naca0030");
+
+  /** Share by which numbers move near a given case. */
+  private static final double MOVE = 0.10;
 
   /** Keys that only go with others; they are set by hand. */
   private static final Set<String> BY_HAND = Set.of("stations", "pull", "section", "name");
@@ -42,6 +46,45 @@ final class SchemaCaseGenerator {
       ride.set("pull", NODES.objectNode().put("height_above_deck_mm", between(0, 6000)));
     }
     return ride.toString();
+  }
+
+  /** A case in the neighbourhood of a given one: every number moved, still within its range. */
+  String near(String text) {
+    ObjectNode ride = SchemaBook.CASE.filled(YamlParser.parse(text).root().orElseThrow());
+    move(ride, SchemaBook.CASE.root());
+    for (String key : List.of("front_wing", "stabilizer")) {
+      ObjectNode wing = (ObjectNode) ride.get("setup").get(key);
+      wing.put("area_cm2", area(wing.get("span_mm").doubleValue(), chord(wing), tip(wing)));
+    }
+    board((ObjectNode) ride.get("setup").get("board"));
+    return ride.toString();
+  }
+
+  private void move(ObjectNode group, JsonNode schema) {
+    for (Map.Entry<String, JsonNode> property : schema.get("properties").properties()) {
+      JsonNode own = SchemaBook.CASE.resolve(property.getValue());
+      JsonNode value = group.get(property.getKey());
+      if (value instanceof ObjectNode inner) {
+        move(inner, own);
+      } else if (value != null && value.isNumber()) {
+        double least = own.get("minimum").doubleValue();
+        double most = own.get("maximum").doubleValue();
+        double step = MOVE * Math.max(Math.abs(value.doubleValue()), 0.1 * (most - least));
+        double moved = value.doubleValue() + (2 * random.nextDouble() - 1) * step;
+        group.put(property.getKey(), Math.max(least, Math.min(most, moved)));
+      }
+    }
+  }
+
+  private static double tip(ObjectNode wing) {
+    return wing.get("tip_chord_mm").doubleValue();
+  }
+
+  /** An area [cm²] between a straight taper's and a full tip's, some 30 % above it. */
+  private double area(double span, double root, double tip) {
+    double least = span * (root + tip) / 2 / 100;
+    double most = span * (tip + (root - tip) * 0.97) / 100;
+    return least + random.nextDouble() * Math.max(0, most - least);
   }
 
   private double between(double low, double high) {
@@ -95,10 +138,7 @@ final class SchemaCaseGenerator {
     }
     double root = between(20, Math.min(700, span));
     double tip = between(1, root);
-    // The least area that a sheet may have is the taper's; the most is some 30 % above it
-    double least = span * (root + tip) / 2 / 100;
-    double most = span * (tip + (root - tip) * 0.97) / 100;
-    double area = least + random.nextDouble() * Math.max(0, most - least);
+    double area = area(span, root, tip);
     JsonNode range = SchemaBook.CASE.find("setup.stabilizer.area_cm2").orElseThrow();
     if (area < 100 || area > range.get("maximum").doubleValue()) {
       wing.remove("span_mm");
