@@ -102,7 +102,12 @@ final class SplitWords {
     measured.ifPresent(m -> all.add(measuredSentence(m)));
     all.add(splitSentence());
     if (matters(speedPart()) && paceHelps() && faster.signum() != 0) {
-      all.add(paceFirst() + " and the deck settles at " + Shown.nose(wished.doubleValue()) + ".");
+      all.add(
+          paceFirst()
+              + " and the deck settles "
+              + (wished.signum() == 0 ? "" : "at ")
+              + Shown.nose(wished.doubleValue())
+              + ".");
     }
     if (matters(setPart())) {
       all.add(

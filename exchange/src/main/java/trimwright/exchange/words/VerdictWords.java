@@ -17,6 +17,11 @@ import trimwright.kernel.trim.TrimPoint;
  * @param second the speeds that matter
  */
 public record VerdictWords(String first, String second) {
+  /** The trade's step for angles: less is as wished [degrees]. */
+  private static final double ANGLE_STEP_DEGREES = 0.5;
+
+  /** A foot share this near the wish is as wished [1]. */
+  private static final double SHARE_STEP = 0.05;
 
   /**
    * The verdict at one speed.
@@ -102,7 +107,7 @@ public record VerdictWords(String first, String second) {
             .sorted()
             .findFirst()
             .map(limit -> remedy(caseFile.rideCase().rider(), limit, point))
-            .orElse("Inside every limit:")
+            .orElseGet(() -> inside(caseFile.rideCase().rider(), point))
         + " "
         + state;
   }
@@ -122,6 +127,21 @@ public record VerdictWords(String first, String second) {
           "Ride " + (point.pitch() > 0 ? "faster" : "slower") + ", the deck is tilted too far:";
       case BOARD_CLEARANCE -> "Fly higher or find flatter water, the board touches the chop:";
     };
+  }
+
+  /** Inside the limits, and how near to what the rider wishes. */
+  private static String inside(Rider rider, TrimPoint point) {
+    double turned = Shown.degrees(point.pitch() - rider.wishedPitch());
+    double shifted = point.footShare() - rider.wishedFootShare();
+    if (Math.abs(turned) >= ANGLE_STEP_DEGREES) {
+      return "Inside every limit, but more " + Shown.noseWord(turned) + " than you wish:";
+    }
+    if (Math.abs(shifted) >= SHARE_STEP) {
+      return "Inside every limit, but "
+          + (shifted > 0 ? "more" : "less")
+          + " on the front foot than you wish:";
+    }
+    return "Inside every limit and as you wish:";
   }
 
   private static String watts(double power) {

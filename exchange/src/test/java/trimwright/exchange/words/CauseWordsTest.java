@@ -33,6 +33,7 @@ class CauseWordsTest {
     assertThat(words.headline())
         .isEqualTo("Ride 7 km/h faster: 4.2° nose-up is speed, next to nothing the set.");
     assertThat(all(words)).contains("the deck settles at 0.2° nose-up").doesNotContain("wedge");
+    assertThat(all(words(4.4, 0, 0.55))).contains("the deck settles level.");
   }
 
   @Test

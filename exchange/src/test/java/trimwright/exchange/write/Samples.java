@@ -129,7 +129,7 @@ public final class Samples {
     double kilograms = 88;
     double lift = 121 * GRAVITY + 60;
     double feet = -kilograms * GRAVITY * (0.04 + share * 0.48);
-    double lever = -kilograms * GRAVITY * 0.87 * Math.sin(Math.toRadians(pitchDegrees));
+    double lever = kilograms * GRAVITY * 0.87 * Math.sin(Math.toRadians(pitchDegrees));
     double frontWing = lift * 0.15;
     double stabilizer = 33.4;
     double rest = -(frontWing + stabilizer - 20.1 - 8.7 + 1.3 - 12.2 + 4.4 + lever);
