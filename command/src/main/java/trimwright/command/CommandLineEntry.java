@@ -25,8 +25,6 @@ public final class CommandLineEntry {
   /** Something in what was handed in cannot be used; standard error says what. */
   public static final int BAD_INPUT = CommandLine.ExitCode.USAGE;
 
-  private static final String LOGGING_REMARKS = "slf4j.internal.verbosity";
-
   private static final int HELP_COLUMNS = 100;
 
   private CommandLineEntry() {}
@@ -70,7 +68,6 @@ public final class CommandLineEntry {
    */
   public static int run(
       String[] args, InputStream in, PrintWriter out, PrintWriter err, ShopServer shop) {
-    keepLibrariesQuiet();
     Console console = new Console(in, out, err, shop);
     int status;
     try {
@@ -85,16 +82,6 @@ public final class CommandLineEntry {
     }
     err.flush();
     return status;
-  }
-
-  /**
-   * The schema library logs through SLF4J, which remarks on standard error when nothing takes the
-   * logs; a command's standard error is for its own problems.
-   */
-  private static void keepLibrariesQuiet() {
-    if (System.getProperty(LOGGING_REMARKS) == null) {
-      System.setProperty(LOGGING_REMARKS, "ERROR");
-    }
   }
 
   /** All commands, ready to read arguments. */

@@ -18,8 +18,11 @@ final class Faults {
    * @return the exit status for it
    */
   static int report(Throwable fault, PrintWriter err) {
-    String what =
-        fault.getMessage() == null ? fault.getClass().getSimpleName() : fault.getMessage();
+    String what = fault.getMessage() == null ? "" : fault.getMessage();
+    if (what.isEmpty() || fault instanceof Error) {
+      // An error of the machine often has a bare name of something as its message.
+      what = (fault.getClass().getSimpleName() + " " + what).strip();
+    }
     err.println(
         CommandLineEntry.oneLine("Something inside went wrong: " + what + "." + details(fault)));
     return CommandLineEntry.FAULT;

@@ -60,6 +60,7 @@ final class Trimwright implements Callable<Integer> {
     root.addSubcommand(new WingCommand(console));
     root.addSubcommand(new SectionCommand(console));
     root.addSubcommand(new WaterCommand(console));
+    root.addSubcommand(new ChecksCommand(console));
     root.addSubcommand(new DemoCommand(console));
     root.addSubcommand(new ServeCommand(console));
   }

@@ -40,7 +40,7 @@ final class Documents {
   }
 
   private static Schema schema(String kind) {
-    String resource = "/trimwright/exchange/" + kind + ".schema.json";
+    String resource = "/trimwright/exchange/output/" + kind + ".schema.json";
     try (InputStream in = ModelVersion.class.getResourceAsStream(resource)) {
       assertThat(in).as(resource).isNotNull();
       return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)

@@ -10,11 +10,10 @@ import trimwright.exchange.write.SectionTable;
 import trimwright.kernel.section.Finish;
 import trimwright.kernel.section.PanelMethod;
 import trimwright.kernel.section.Section;
+import trimwright.kernel.section.SectionPoint;
 
 /** A wing section alone, in two-dimensional flow. Immutable. */
 public final class SectionStudy {
-  private static final double QUARTER_CHORD = 0.25;
-
   private final Section section;
   private final Finish finish;
   private final boolean inviscid;
@@ -40,9 +39,8 @@ public final class SectionStudy {
   /**
    * The section over a range of angles.
    *
-   * <p>With friction, lift grows straight with the angle between the section's lift limits; past
-   * one of them the lift stays at the limit, drag, moment and pressure are those at the limit, and
-   * the row says that the computation does not hold there. Without friction every angle holds.
+   * <p>With friction, rows past a lift limit say that the computation does not hold there; what
+   * stands in them is described at {@link Section#at}. Without friction every angle holds.
    *
    * @param range angles of the chord line to the stream
    * @param reynolds Reynolds number on the chord [1], above 0
@@ -76,30 +74,25 @@ public final class SectionStudy {
   }
 
   private SectionTable viscous(AngleRange range, double reynolds) {
-    double highest = section.maximumLift(reynolds, finish);
-    double lowest = section.minimumLift(reynolds, finish);
     return new SectionTable(
         section.name(),
         digest(reynolds),
         reynolds,
         section.zeroLiftAngle(),
         section.liftSlope(),
-        OptionalDouble.of(highest),
-        range.list().stream().map(angle -> row(angle, reynolds, lowest, highest)).toList());
+        OptionalDouble.of(section.maximumLift(reynolds, finish)),
+        range.list().stream().map(angle -> row(angle, reynolds)).toList());
   }
 
-  private PolarRow row(double angle, double reynolds, double lowest, double highest) {
-    double straight = section.liftSlope() * (angle - section.zeroLiftAngle());
-    double lift = Math.min(Math.max(straight, lowest), highest);
-    // Lift acts at the aerodynamic centre: ahead of the quarter chord it turns the nose up.
-    double lever = QUARTER_CHORD - section.aerodynamicCentre();
+  private PolarRow row(double angle, double reynolds) {
+    SectionPoint point = section.at(angle, reynolds, finish);
     return new PolarRow(
         angle,
-        lift,
-        section.drag(lift, reynolds, finish),
-        section.momentAtZeroLift() + lift * lever,
-        section.minimumPressure(lift),
-        straight == lift);
+        point.lift(),
+        point.drag(),
+        point.quarterChordMoment(),
+        point.minimumPressure(),
+        point.attached());
   }
 
   private String digest(double reynolds) {

@@ -1,0 +1,141 @@
+package trimwright.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.JsonNode;
+
+class SectionCommandTest {
+  /** A symmetric shape has no lift at no angle; what is left is rounding of the outline. */
+  private static final double SYMMETRY = 1e-6;
+
+  @TempDir private Path folder;
+
+  @Test
+  void printsADocument() {
+    JsonNode document = Documents.of(CommandRun.of("section", "naca2412", "--json"), "section");
+    assertThat(document.get("points")).hasSize(21);
+    assertThat(document.get("zero_lift_angle_deg").asDouble()).isBetween(-2.5, -1.5);
+    assertThat(document.get("points").get(0).get("angle_of_attack_deg").asDouble()).isEqualTo(-4);
+    assertThat(document.get("points").get(20).get("converged").asBoolean()).isFalse();
+  }
+
+  @Test
+  void symmetricShapeIsSymmetric() {
+    JsonNode points =
+        Documents.of(
+                CommandRun.of(
+                    "section", "NACA 0012", "--from-deg", "-5", "--to-deg", "5", "--json"),
+                "section")
+            .get("points");
+    for (int i = 0; i < 11; i++) {
+      assertThat(points.get(i).get("cl").asDouble())
+          .isCloseTo(-points.get(10 - i).get("cl").asDouble(), within(SYMMETRY));
+      assertThat(points.get(i).get("cd").asDouble())
+          .isCloseTo(points.get(10 - i).get("cd").asDouble(), within(SYMMETRY));
+    }
+  }
+
+  @Test
+  void scuffedDragsMoreThanClean() {
+    assertThat(dragAtZero("scuffed")).isGreaterThan(dragAtZero("clean"));
+  }
+
+  private static double dragAtZero(String finish) {
+    return Documents.of(
+            CommandRun.of(
+                "section",
+                "naca0012",
+                "--finish",
+                finish,
+                "--from-deg",
+                "0",
+                "--to-deg",
+                "0",
+                "--json"),
+            "section")
+        .get("points")
+        .get(0)
+        .get("cd")
+        .asDouble();
+  }
+
+  @Test
+  void readsACoordinatesFileAndStandardInput() throws Exception {
+    String outline = outline();
+    Path file = Files.writeString(folder.resolve("lens.dat"), outline);
+    JsonNode fromFile =
+        Documents.of(CommandRun.of("section", file.toString(), "--json"), "section");
+    JsonNode fromInput =
+        Documents.of(CommandRun.withInput(outline, "section", "-", "--json"), "section");
+    assertThat(fromInput.get("points")).isEqualTo(fromFile.get("points"));
+    assertThat(fromFile.get("zero_lift_angle_deg").asDouble()).isBetween(-6.0, -0.5);
+  }
+
+  /** A parabolic lens of 10 % thickness on a parabolic mean line of 2 % camber. */
+  private static String outline() {
+    StringBuilder text = new StringBuilder();
+    int steps = 60;
+    for (int i = -steps; i <= steps; i++) {
+      double x = 0.5 * (1 + Math.cos(Math.PI * (1 - Math.abs(i) / (double) steps)));
+      double bow = 4 * x * (1 - x);
+      double y = (0.02 - Math.signum(i) * 0.05) * bow;
+      text.append(String.format(Locale.ROOT, "%.6f %.6f%n", x, y));
+    }
+    return text.toString();
+  }
+
+  @Test
+  void printsATableAndCsv() {
+    assertThat(CommandRun.of("section", "naca2412").out()).contains("cp min");
+    assertThat(CommandRun.of("section", "naca2412", "--csv").outLines())
+        .hasSize(22)
+        .first()
+        .isEqualTo("angle_of_attack_deg,cl,cd,cm,cp_min,converged");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"naca", "naca24", "naca241234", "naca99999", "naca0000"})
+  void badCodesAreBadInput(String code) {
+    CommandRun run = CommandRun.of("section", code);
+    assertThat(run.status()).isEqualTo(CommandLineEntry.BAD_INPUT);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.errLines()).hasSize(1);
+    assertThat(run.err()).contains(code);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "--reynolds, 0, from 10000 to 100000000",
+    "--reynolds, -5, from 10000 to 100000000",
+    "--finish, dirty, neither clean nor scuffed",
+    "--from-deg, -50, from -45 to 45 degrees",
+    "--from-deg, 17, must not be below",
+    "--to-deg, 90, from -45 to 45 degrees",
+    "--step-deg, 0, above 0 degrees",
+    "--step-deg, 0.0001, more than 2000 values",
+  })
+  void badOptionsNameOptionAndRange(String option, String value, String why) {
+    CommandRun run = CommandRun.of("section", "naca2412", option, value);
+    assertThat(run.status()).isEqualTo(CommandLineEntry.BAD_INPUT);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err()).contains("-").contains(why);
+  }
+
+  @Test
+  void badOutlinesSayWhere() throws Exception {
+    Path file = Files.writeString(folder.resolve("bad.dat"), "1 0\n0.5 high\n0 0\n");
+    CommandRun run = CommandRun.of("section", file.toString());
+    assertThat(run.status()).isEqualTo(CommandLineEntry.BAD_INPUT);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.err()).startsWith(file + ":2: ");
+  }
+}
