@@ -48,9 +48,10 @@ class CheckScriptTest {
     for (String tool : TOOLS) {
       script(tools.resolve(tool), "#!/bin/sh\nexec " + find(tool) + " \"$@\"\n");
     }
-    for (String present : List.of("flock", "javac", "chromium", "chromedriver")) {
+    for (String present : List.of("flock", "chromium", "chromedriver")) {
       script(tools.resolve(present), "#!/bin/sh\n");
     }
+    script(tools.resolve("javac"), "#!/bin/sh\necho javac 21.0.1\n");
     script(tools.resolve("apt-get"), "#!/bin/sh\necho \"apt-get $*\"\n");
     // A font, whatever this machine has.
     script(
@@ -121,6 +122,13 @@ class CheckScriptTest {
     assertThat(check(suite(12, 0, 0, 0), 0).out()).contains("-Preport verify");
     assertThat(check(suite(12, 0, 0, 0), 0, "--long").out()).contains("-Preport,long verify");
     assertThat(check(suite(12, 0, 0, 0), 0, "--else").status()).isEqualTo(2);
+  }
+
+  @Test
+  void warningsOfTheOldestCompilerFail() throws Exception {
+    script(tools.resolve("javac"), "#!/bin/sh\necho javac 17.0.15\n");
+
+    assertThat(check(suite(12, 0, 0, 0), 0).out()).contains("-Preport,strict verify");
   }
 
   private static String suite(int tests, int failures, int errors, int skipped) {

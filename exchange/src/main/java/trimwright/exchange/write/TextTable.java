@@ -15,6 +15,9 @@ public final class TextTable {
 
   private record Column(String head, String unit, boolean right) {}
 
+  /** A table without columns or rows yet. */
+  public TextTable() {}
+
   /**
    * A column of numbers.
    *
