@@ -9,10 +9,13 @@ import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.logging.Level;
 import java.util.stream.Stream;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
 
 /**
  * Chromium without a screen, from the packages of the machine. Where one is missing the test fails:
@@ -72,6 +75,9 @@ final class Browser implements AutoCloseable {
         "--disable-sync",
         "--hide-scrollbars",
         "--user-data-dir=" + profile);
+    LoggingPreferences logs = new LoggingPreferences();
+    logs.enable(LogType.BROWSER, Level.ALL);
+    options.setCapability(ChromeOptions.LOGGING_PREFS, logs);
     return options;
   }
 
@@ -80,6 +86,16 @@ final class Browser implements AutoCloseable {
     driver.executeCdpCommand(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
+  }
+
+  /**
+   * What the browser complained about since the last call, such as breaches of the page's policy.
+   */
+  List<String> complaints() {
+    return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+        .filter(entry -> entry.getLevel().intValue() >= Level.WARNING.intValue())
+        .map(Object::toString)
+        .toList();
   }
 
   ChromeDriver driver() {

@@ -10,9 +10,8 @@ import trimwright.web.RunningShop;
 import trimwright.web.ShopApplication;
 
 /**
- * Draws the pages for the documents at three widths in three themes:
- *
- * <pre>mvn -q -pl app -am test-compile exec -- see docs/pictures/README.md</pre>
+ * Draws the pages for the documents at three widths in three themes. {@code
+ * docs/pictures/README.md} says how to run it.
  */
 final class PagePictures {
   private static final List<Integer> WIDTHS = List.of(390, 820, 1280);
@@ -56,8 +55,8 @@ final class PagePictures {
     browser.setSize(width, Math.max(FIRST_HEIGHT, height.intValue()));
     Map<String, Object> shot =
         browser.driver().executeCdpCommand("Page.captureScreenshot", Map.of("format", "png"));
-    Files.write(
-        folder.resolve(name + "-" + width + "-" + theme + ".png"),
-        Base64.getDecoder().decode((String) shot.get("data")));
+    SmallPng.write(
+        Base64.getDecoder().decode((String) shot.get("data")),
+        folder.resolve(name + "-" + width + "-" + theme + ".png"));
   }
 }

@@ -58,7 +58,7 @@ class ErrorPages implements ErrorController {
     HttpStatus known = HttpStatus.resolve(status);
     ModelAndView page =
         new ModelAndView(
-            "error",
+            "system/error",
             Map.of(
                 "error",
                 ErrorPage.of(status, reference),

@@ -41,20 +41,20 @@ final class AnswerTables {
     List<Row> rows = new ArrayList<>();
     rows.add(row("You want", all, Quantity::wanted, Emphasis.NONE));
     rows.add(row("Set part", all, Quantity::setPart, Emphasis.NONE));
-    rows.add(row("Computed at " + wished, all, Quantity::atWishedSpeed, Emphasis.SUM));
+    rows.add(row("At " + wished, all, Quantity::atWishedSpeed, Emphasis.SUM));
     rows.add(row("Speed part", all, Quantity::speedPart, Emphasis.NONE));
-    rows.add(row("Computed at " + ridden, all, Quantity::ridden, Emphasis.SUM));
+    rows.add(row("At " + ridden, all, Quantity::ridden, Emphasis.SUM));
     if (split.pitch().measured().isPresent()) {
       rows.add(row("Unexplained", all, Quantity::unexplainedPart, Emphasis.NONE));
       rows.add(row("Measured", all, Quantity::measured, Emphasis.SUM));
     }
     return new Table(
-        "How the parts add up",
+        "Deck's angle, foot share and foot-pressure centre ahead of the mast",
         List.of(
             new Column("Part", ""),
             new Column("Deck", "°"),
             new Column("Foot share", "%"),
-            new Column("Pressure", "mm")),
+            new Column("Centre", "mm")),
         rows);
   }
 
@@ -76,9 +76,9 @@ final class AnswerTables {
         "Moment terms at both speeds",
         List.of(
             new Column("Part", ""),
-            new Column("At " + speed(split.ridden()), "N·m"),
-            new Column("At " + speed(split.wished()), "N·m"),
-            new Column("Difference", "N·m")),
+            new Column(speed(split.ridden()), "N·m"),
+            new Column(speed(split.wished()), "N·m"),
+            new Column("Change", "N·m")),
         rows);
   }
 
@@ -146,7 +146,8 @@ final class AnswerTables {
   }
 
   private static String speed(TrimPoint point) {
-    return Figures.shortest(Shown.rounded(Shown.kmh(point.speed()), 1).doubleValue()) + " km/h";
+    return Figures.shortest(Shown.rounded(Shown.kmh(point.speed()), 1).doubleValue())
+        + "\u00a0km/h";
   }
 
   /** One column of the split: wholes rounded, parts taken between them. */

@@ -11,8 +11,6 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestMethod;
 import org.springframework.web.bind.annotation.RequestParam;
-import trimwright.exchange.demo.DemoCase;
-import trimwright.exchange.demo.DemoCases;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.unit.Unit;
 import trimwright.exchange.write.CurveWriter;
@@ -25,9 +23,11 @@ import trimwright.exchange.write.CurveWriter;
 class DownloadController {
   private static final String SVG = "image/svg+xml";
   private final TrimAnswers answers;
+  private final DemoShelf shelf;
 
-  DownloadController(TrimAnswers answers) {
+  DownloadController(TrimAnswers answers, DemoShelf shelf) {
     this.answers = answers;
+    this.shelf = shelf;
   }
 
   @RequestMapping(
@@ -39,7 +39,7 @@ class DownloadController {
       @RequestParam(name = "text", defaultValue = "") String text,
       @RequestParam(name = "speed", defaultValue = "") String speed) {
     HandedIn handed =
-        id.isEmpty() ? HandedIn.ofText("", text) : HandedIn.ofText(id, demo(id).text());
+        id.isEmpty() ? HandedIn.ofText("", text) : HandedIn.ofText(id, shelf.getDemo(id).text());
     SpeedField field = SpeedField.read(speed, 0);
     if (handed.findRefusal().isPresent() || field.speedKmh().isEmpty()) {
       return ResponseEntity.badRequest()
@@ -63,10 +63,6 @@ class DownloadController {
               "application/json",
               CurveWriter.json(caseFile, answers.curve(caseFile, kmh)));
     };
-  }
-
-  private static DemoCase demo(String id) {
-    return DemoCases.find(id).orElseThrow(() -> new UnknownDemoCase(id));
   }
 
   private ResponseEntity<byte[]> sideView(CaseFile caseFile, double kmh) {

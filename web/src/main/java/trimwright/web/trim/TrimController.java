@@ -1,6 +1,5 @@
 package trimwright.web.trim;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.springframework.http.HttpStatus;
@@ -11,7 +10,6 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.servlet.ModelAndView;
 import trimwright.exchange.demo.DemoCase;
-import trimwright.exchange.demo.DemoCases;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.words.Shown;
 import trimwright.web.page.Theme;
@@ -22,9 +20,11 @@ class TrimController {
   private static final String VIEW = "trim/page";
   private static final String FILE_NAME_UNKNOWN = "case handed in";
   private final TrimAnswers answers;
+  private final DemoShelf shelf;
 
-  TrimController(TrimAnswers answers) {
+  TrimController(TrimAnswers answers, DemoShelf shelf) {
     this.answers = answers;
+    this.shelf = shelf;
   }
 
   /** The start, or a demo case at a speed; without a speed it is the one the rider wishes for. */
@@ -38,8 +38,8 @@ class TrimController {
     if (id.isEmpty()) {
       return page(HttpStatus.OK, start(ground, Optional.empty()));
     }
-    DemoCase demo = DemoCases.find(id).orElseThrow(() -> new UnknownDemoCase(id));
-    CaseFile caseFile = HandedIn.ofText(demo.id(), demo.text()).getCase();
+    DemoCase demo = shelf.getDemo(id);
+    CaseFile caseFile = shelf.getCase(id);
     CaseInHand inHand =
         new CaseInHand(demo.id(), demo.title(), demo.story(), demo.text(), CaseFacts.of(caseFile));
     return result(ground, inHand, caseFile, speedField(caseFile, speed, step));
@@ -76,7 +76,13 @@ class TrimController {
     Optional<Answer> answer = Optional.of(answers.at(caseFile, shown));
     TrimPage page =
         new TrimPage(
-            theme, demos(inHand.demoId()), Optional.of(inHand), speed, answer, Optional.empty());
+            theme,
+            shelf.choices(inHand.demoId()),
+            Optional.of(inHand),
+            speed,
+            Figures.shortest(shown),
+            answer,
+            Optional.empty());
     return page(kmh.isPresent() ? HttpStatus.OK : HttpStatus.UNPROCESSABLE_CONTENT, page);
   }
 
@@ -99,16 +105,10 @@ class TrimController {
     };
   }
 
-  private static TrimPage start(Theme theme, Optional<Refusal> refusal) {
+  private TrimPage start(Theme theme, Optional<Refusal> refusal) {
     SpeedField none = new SpeedField("", "", OptionalDouble.empty());
-    return new TrimPage(theme, demos(""), Optional.empty(), none, Optional.empty(), refusal);
-  }
-
-  private static List<DemoChoice> demos(String chosen) {
-    return DemoCases.list().stream()
-        .map(
-            demo -> new DemoChoice(demo.id(), demo.title(), demo.story(), demo.id().equals(chosen)))
-        .toList();
+    return new TrimPage(
+        theme, shelf.choices(""), Optional.empty(), none, "", Optional.empty(), refusal);
   }
 
   private static ModelAndView page(HttpStatus status, TrimPage page) {

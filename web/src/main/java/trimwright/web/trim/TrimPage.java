@@ -11,6 +11,7 @@ import trimwright.web.page.Theme;
  * @param demos the demo cases
  * @param inHand the case chosen, where one is
  * @param speed the field for the speed
+ * @param shownSpeed the speed that the answer is for [km/h], empty where there is no answer
  * @param answer what came out, where a case and a speed are there
  * @param refusal a case that could not be read, where one was handed in
  */
@@ -19,6 +20,7 @@ public record TrimPage(
     List<DemoChoice> demos,
     Optional<CaseInHand> inHand,
     SpeedField speed,
+    String shownSpeed,
     Optional<Answer> answer,
     Optional<Refusal> refusal) {
   /** Copies the list. */
@@ -55,6 +57,6 @@ public record TrimPage(
    */
   public String download(String file) {
     String id = inHand.map(CaseInHand::demoId).orElse("");
-    return "/" + file + "?case=" + id + "&speed=" + speed.typed();
+    return "/" + file + "?case=" + id + "&speed=" + shownSpeed;
   }
 }
