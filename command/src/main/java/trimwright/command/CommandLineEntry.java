@@ -71,7 +71,7 @@ public final class CommandLineEntry {
     Console console = new Console(in, out, err, shop);
     int status;
     try {
-      status = commandLine(console).execute(args);
+      status = commandLine(console, args).execute(args);
       out.flush();
       if (out.checkError()) {
         err.println("The output could not be written in full.");
@@ -84,10 +84,10 @@ public final class CommandLineEntry {
     return status;
   }
 
-  /** All commands, ready to read arguments. */
-  static CommandLine commandLine(Console console) {
+  /** The commands that the words may need, ready to read them; all without words. */
+  static CommandLine commandLine(Console console, String... words) {
     CommandLine commandLine = new CommandLine(new Trimwright(console));
-    Trimwright.addCommands(commandLine, console);
+    Trimwright.addCommands(commandLine, console, words);
     commandLine.setOut(console.out());
     commandLine.setErr(console.err());
     commandLine.setUsageHelpWidth(HELP_COLUMNS);

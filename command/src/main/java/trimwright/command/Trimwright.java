@@ -1,6 +1,9 @@
 package trimwright.command;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -53,16 +56,29 @@ final class Trimwright implements Callable<Integer> {
     this.console = console;
   }
 
-  /** Puts the commands under the root, in the order in which the help lists them. */
-  static void addCommands(CommandLine root, Console console) {
-    root.addSubcommand(new CurveCommand(console));
-    root.addSubcommand(new CauseCommand(console));
-    root.addSubcommand(new WingCommand(console));
-    root.addSubcommand(new SectionCommand(console));
-    root.addSubcommand(new WaterCommand(console));
-    root.addSubcommand(new ChecksCommand(console));
-    root.addSubcommand(new DemoCommand(console));
-    root.addSubcommand(new ServeCommand(console));
+  /**
+   * Puts commands under the root, in the order in which the help lists them.
+   *
+   * <p>A command that is named at once comes alone: reading the options of all the others would
+   * take longer than many a command does.
+   *
+   * @param words the words after the program's name
+   */
+  static void addCommands(CommandLine root, Console console, String... words) {
+    Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+    commands.put("curve", () -> new CurveCommand(console));
+    commands.put("cause", () -> new CauseCommand(console));
+    commands.put("wing", () -> new WingCommand(console));
+    commands.put("section", () -> new SectionCommand(console));
+    commands.put("water", () -> new WaterCommand(console));
+    commands.put("checks", () -> new ChecksCommand(console));
+    commands.put("demo", () -> new DemoCommand(console));
+    commands.put("serve", () -> new ServeCommand(console));
+    if (words.length > 0 && commands.containsKey(words[0])) {
+      root.addSubcommand(words[0], commands.get(words[0]).get());
+    } else {
+      commands.forEach((name, command) -> root.addSubcommand(name, command.get()));
+    }
   }
 
   @Override
