@@ -36,7 +36,8 @@ final class TestWings {
         conditions.has("panels_along_chord")
             ? (int) conditions.number("panels_along_chord")
             : FINE.panelsAlongChord();
-    return new LatticeSize(strips, panels);
+    boolean even = conditions.has("strip_widths") && conditions.text("strip_widths").equals("even");
+    return new LatticeSize(strips, panels, even);
   }
 
   /** The wing a row states, root quarter chord at the origin. */
