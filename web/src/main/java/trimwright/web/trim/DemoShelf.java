@@ -21,7 +21,12 @@ class DemoShelf {
 
   private static final PictureStyle ICON = PictureStyle.page(180, 100);
 
-  private final List<Item> items = DemoCases.list().stream().map(DemoShelf::item).toList();
+  private final List<Item> items = Holder.ITEMS;
+
+  /** Read on first use, by whichever thread comes first. */
+  private static final class Holder {
+    static final List<Item> ITEMS = DemoCases.list().stream().map(DemoShelf::item).toList();
+  }
 
   private record Item(DemoCase demo, CaseFile caseFile, String icons) {}
 
