@@ -61,6 +61,21 @@ public final class LinearSystem {
         columns[j * size + i] = rowMajor[from + j];
       }
     }
+    decompose();
+  }
+
+  /**
+   * Factors another matrix in the same memory.
+   *
+   * @param columnMajor coefficients, column after column; not kept
+   * @throws ArithmeticException if the matrix is singular
+   */
+  public void refactorColumns(double[] columnMajor) {
+    System.arraycopy(columnMajor, 0, matrix.data, 0, size * size);
+    decompose();
+  }
+
+  private void decompose() {
     if (!lu.decompose(matrix) || !lu.isSolvable()) {
       throw new ArithmeticException("the system of " + size + " equations is singular");
     }

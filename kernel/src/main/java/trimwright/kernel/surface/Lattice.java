@@ -30,12 +30,21 @@ import trimwright.kernel.numeric.LinearSystem;
  */
 public final class Lattice {
   private final HalfLattice half;
-  private final Influence influence;
+  private final Targets controls;
+  private final Influence atControls;
+  private final Targets middles;
+  private final Influence atMiddles;
   private final LinearSystem system;
+
+  /** One column per panel. */
   private final double[] matrix;
+
   private final double[] rightSide;
   private final double[] strength;
   private final double[] shed;
+  private final double[] velocityX;
+  private final double[] velocityY;
+  private final double[] velocityZ;
 
   /** What each strip's own section adds to the diagonal block, see {@link #addSectionSlopes}. */
   private final double[] slopeTerm;
@@ -55,13 +64,19 @@ public final class Lattice {
       throw new IllegalArgumentException("a lattice needs at least 1 wing, was given none");
     }
     half = new HalfLattice(wings.stream().map(Strips::new).toArray(Strips[]::new));
-    influence = new Influence(half);
+    controls = new Targets(half.panelSurface);
+    atControls = new Influence(half, controls);
+    middles = new Targets(half.panelSurface);
+    atMiddles = new Influence(half, middles);
     int n = half.panels;
     system = new LinearSystem(n);
     matrix = new double[n * n];
     rightSide = new double[n];
     strength = new double[n];
     shed = new double[half.edges];
+    velocityX = new double[n];
+    velocityY = new double[n];
+    velocityZ = new double[n];
     slopeTerm = new double[n];
     if (!inviscid) {
       for (int p = 0; p < n; p++) {
@@ -86,7 +101,7 @@ public final class Lattice {
    */
   public void solve(double pitch, OptionalDouble datumDepth) {
     assemble(pitch, datumDepth);
-    system.refactor(matrix);
+    system.refactorColumns(matrix);
     system.solve(rightSide, strength);
     sumShed();
   }
@@ -96,30 +111,18 @@ public final class Lattice {
     half.turnTo(pitch);
     deep = datumDepth.isEmpty();
     surfaceZ = -datumDepth.orElse(0);
-    int n = half.panels;
-    java.util.Arrays.fill(matrix, 0);
-    for (int i = 0; i < n; i++) {
-      int seen = half.panelSurface[i];
-      double x = half.controlX[i];
-      double y = half.controlY[i];
-      double z = half.controlZ[i];
-      double nx = half.normalX[i];
-      double ny = half.normalY[i];
-      double nz = half.normalZ[i];
-      int row = i * n;
-      // Starboard, and port by asking at the mirrored point with the mirrored direction.
-      influence.addRow(x, y, z, nx, ny, nz, seen, true, matrix, row);
-      influence.addRow(x, -y, z, nx, -ny, nz, seen, true, matrix, row);
-      if (!deep) {
-        // Images: the potential is odd about the surface, so that along it velocities change sign
-        // and across it they do not.
-        double mirrored = 2 * surfaceZ - z;
-        influence.addRow(x, y, mirrored, -nx, -ny, nz, seen, false, matrix, row);
-        influence.addRow(x, -y, mirrored, -nx, ny, nz, seen, false, matrix, row);
-      }
-      // The stream is (-1, 0, 0).
-      rightSide[i] = nx;
-    }
+    controls.set(
+        half.controlX,
+        half.controlY,
+        half.controlZ,
+        half.normalX,
+        half.normalY,
+        half.normalZ,
+        deep,
+        surfaceZ);
+    atControls.fillColumns(matrix);
+    // The stream is (-1, 0, 0).
+    System.arraycopy(half.normalX, 0, rightSide, 0, half.panels);
     addSectionSlopes();
   }
 
@@ -139,7 +142,7 @@ public final class Lattice {
       int k = half.panelStrip[i];
       int first = half.firstRow(s);
       for (int m = 0; m < half.surfaces[s].along; m++) {
-        matrix[i * n + half.rowPanel[first + m] + k] -= slopeTerm[i];
+        matrix[(half.rowPanel[first + m] + k) * n + i] -= slopeTerm[i];
       }
     }
   }
@@ -172,6 +175,16 @@ public final class Lattice {
    */
   public List<SurfaceFlow> flows() {
     double[] far = FarField.drag(half, shed, strength, deep, surfaceZ);
+    middles.set(
+        half.middleX,
+        half.middleY,
+        half.middleZ,
+        half.normalX,
+        half.normalY,
+        half.normalZ,
+        deep,
+        surfaceZ);
+    atMiddles.velocities(strength, shed, velocityX, velocityY, velocityZ);
     List<SurfaceFlow> flows = new ArrayList<>();
     double difference = 0;
     for (int s = 0; s < half.surfaces.length; s++) {
@@ -192,7 +205,6 @@ public final class Lattice {
   }
 
   private SurfaceFlow boundFlow(int s, double farFieldDrag) {
-    double[] v = new double[3];
     Strips strips = half.surfaces[s];
     double[] lift = new double[strips.count];
     double forward = 0;
@@ -203,13 +215,16 @@ public final class Lattice {
       for (int k = 0; k < strips.count; k++) {
         int p = half.rowPanel[first + m] + k;
         int e = half.rowEdge[first + m] + k;
-        velocityAt(half.middleX[p], half.middleY[p], half.middleZ[p], s, v);
+        // The stream is (-1, 0, 0).
+        double vx = velocityX[p] - 1;
+        double vy = velocityY[p];
+        double vz = velocityZ[p];
         double lx = half.startX[e + 1] - half.startX[e];
         double ly = half.startY[e + 1] - half.startY[e];
         double lz = half.startZ[e + 1] - half.startZ[e];
         // Force / (rho/2) = 2 circulation (velocity x length); two halves.
-        double fx = 4 * strength[p] * (v[1] * lz - v[2] * ly);
-        double fz = 4 * strength[p] * (v[0] * ly - v[1] * lx);
+        double fx = 4 * strength[p] * (vy * lz - vz * ly);
+        double fz = 4 * strength[p] * (vx * ly - vy * lx);
         PlaneForce f = PlaneForce.at(fx, -fz, half.middleX[p], -half.middleZ[p]);
         forward += f.forward();
         up += f.up();
@@ -222,20 +237,6 @@ public final class Lattice {
           2 * strips.momentAtZeroLift(k) * strips.chord[k] * strips.chord[k] * strips.width[k];
     }
     return new SurfaceFlow(new PlaneForce(forward, up, noseUp), -forward, farFieldDrag, lift);
-  }
-
-  /** The whole velocity, stream included, at a point seen from a surface. */
-  private void velocityAt(double x, double y, double z, int seen, double[] v) {
-    v[0] = -1;
-    v[1] = 0;
-    v[2] = 0;
-    influence.addVelocity(x, y, z, seen, true, strength, shed, 1, 1, 1, v);
-    influence.addVelocity(x, -y, z, seen, true, strength, shed, 1, -1, 1, v);
-    if (!deep) {
-      double mirrored = 2 * surfaceZ - z;
-      influence.addVelocity(x, y, mirrored, seen, false, strength, shed, -1, -1, 1, v);
-      influence.addVelocity(x, -y, mirrored, seen, false, strength, shed, -1, 1, 1, v);
-    }
   }
 
   /** Strips of one wing, for what depends on sections and speed. */

@@ -1,0 +1,32 @@
+package trimwright.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import trimwright.exchange.demo.DemoCases;
+import trimwright.exchange.read.CaseFile;
+import trimwright.exchange.read.CaseReader;
+import trimwright.exchange.read.Reading;
+import trimwright.exchange.read.SectionFiles;
+import trimwright.kernel.rig.RideCase;
+
+/** The case that is measured: the shop's heavy beginner. */
+final class BenchCase {
+  private BenchCase() {}
+
+  static RideCase rideCase() {
+    String text = DemoCases.find("heavy-beginner").orElseThrow().text();
+    if (CaseReader.read(text, SectionFiles.NONE) instanceof Reading.Accepted<CaseFile> accepted) {
+      return accepted.value().rideCase();
+    }
+    throw new IllegalStateException("the demo case does not read");
+  }
+
+  /** Thirty speeds from 12 to 41 km/h [m/s]. */
+  static List<Double> thirtySpeeds() {
+    List<Double> speeds = new ArrayList<>();
+    for (int i = 0; i < 30; i++) {
+      speeds.add((12 + i) / 3.6);
+    }
+    return speeds;
+  }
+}
