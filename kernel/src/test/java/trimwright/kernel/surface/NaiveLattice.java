@@ -41,8 +41,11 @@ final class NaiveLattice {
   private record Panel(
       List<Vector> line, Vector control, Vector normal, Vector middle, Vector bound) {}
 
-  /** Forward and upward force and nose-up moment about the datum, per unit of dynamic pressure. */
-  record Answer(double forward, double up, double noseUp) {}
+  /**
+   * Forward and upward force and nose-up moment about the datum, per unit of dynamic pressure, and
+   * the largest difference of circulation between port and starboard.
+   */
+  record Answer(double forward, double up, double noseUp, double asymmetry) {}
 
   private NaiveLattice() {}
 
@@ -86,7 +89,11 @@ final class NaiveLattice {
     for (int k = 0; k < s.count; k++) {
       noseUp += 2 * s.momentAtZeroLift(k) * s.chord[k] * s.chord[k] * s.width[k];
     }
-    return new Answer(forward, up, noseUp);
+    double asymmetry = 0;
+    for (int k = 0; k < s.count; k++) {
+      asymmetry = Math.max(asymmetry, Math.abs(strength[k] - strength[s.count + k]));
+    }
+    return new Answer(forward, up, noseUp, asymmetry);
   }
 
   private static Vector turned(double ahead, double y, double above, double pitch) {
