@@ -93,7 +93,7 @@ final class SideForces {
       double nose = drive.length() / 2;
       Spot at =
           place.body(
-              -drive.behindMast() + nose * Math.cos(drive.thrustAngle()),
+              rideCase.setup().podAhead() + nose * Math.cos(drive.thrustAngle()),
               drive.heightAboveFuselage() + nose * Math.sin(drive.thrustAngle()));
       double ahead = point.thrust() * Math.cos(angle);
       double up = point.thrust() * Math.sin(angle);

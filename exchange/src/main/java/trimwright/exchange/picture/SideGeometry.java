@@ -127,7 +127,7 @@ final class SideGeometry {
         .map(
             d ->
                 tube(
-                    -d.behindMast(),
+                    setup.podAhead(),
                     d.heightAboveFuselage(),
                     d.thrustAngle(),
                     d.length(),
@@ -144,7 +144,7 @@ final class SideGeometry {
     double sin = Math.sin(drive.thrustAngle());
     double aft = drive.length() / 2;
     double radius = drive.propellerDiameter() / 2;
-    double x = -drive.behindMast() - aft * cos;
+    double x = setup.podAhead() - aft * cos;
     double y = drive.heightAboveFuselage() - aft * sin;
     return List.of(
         body(x - radius * sin, y + radius * cos), body(x + radius * sin, y - radius * cos));
@@ -285,10 +285,11 @@ final class SideGeometry {
                     new Mass(
                         b.mass(),
                         deck(b.massCentreAhead() - board.track(), b.massCentreBelowDeck()))));
-    all.add(new Mass(setup.mast().mass(), body(0, setup.mast().massAboveAxis())));
+    double mastAhead = -setup.mast().massAboveAxis() * Math.tan(setup.mast().rake());
+    all.add(new Mass(setup.mast().mass(), body(mastAhead, setup.mast().massAboveAxis())));
     setup
         .drive()
-        .ifPresent(d -> all.add(new Mass(d.mass(), body(-d.behindMast(), d.massAboveAxis()))));
+        .ifPresent(d -> all.add(new Mass(d.mass(), body(setup.podAhead(), d.massAboveAxis()))));
     double middle = (tube.frontWingAhead() - tube.stabilizerBehind()) / 2;
     all.add(new Mass(tube.mass(), body(middle, tube.massAboveAxis())));
     FittedWing front = setup.frontWing();

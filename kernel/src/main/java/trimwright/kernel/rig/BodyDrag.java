@@ -14,7 +14,7 @@ public final class BodyDrag {
    * Drag per unit of dynamic pressure.
    *
    * @param length [m]
-   * @param diameter [m], below the length
+   * @param diameter [m]; above the length it counts as a sphere's
    * @param reynoldsPerMetre speed over kinematic viscosity [1/m]
    * @return drag area [m²]
    */

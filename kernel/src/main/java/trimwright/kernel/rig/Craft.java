@@ -110,7 +110,7 @@ public final class Craft {
     sum = sum.plus(m.mass(), -m.massAboveAxis() * Math.tan(m.rake()), m.massAboveAxis());
     if (s.drive().isPresent()) {
       Drive d = s.drive().get();
-      sum = sum.plus(d.mass(), -d.behindMast(), d.massAboveAxis());
+      sum = sum.plus(d.mass(), s.podAhead(), d.massAboveAxis());
     }
     Fuselage f = s.fuselage();
     sum = sum.plus(f.mass(), fuselageMiddle(f), f.massAboveAxis());
@@ -130,13 +130,24 @@ public final class Craft {
     double body = f.volume() > 0 ? f.volume() : cylinder(f.diameter(), f.length());
     Moments sum = Moments.NONE.plus(body, fuselageMiddle(f), 0);
     sum = plusWing(sum, s.frontWing(), wings.get(0));
-    sum = plusWing(sum, s.stabilizer(), wings.get(1));
-    if (s.drive().isPresent()) {
-      Drive d = s.drive().get();
-      double pod = d.volume() > 0 ? d.volume() : cylinder(d.diameter(), d.length());
-      sum = sum.plus(pod, -d.behindMast(), d.heightAboveFuselage());
-    }
-    return sum;
+    return plusWing(sum, s.stabilizer(), wings.get(1));
+  }
+
+  /** How high the pod's middle stands above the datum, in water axes [m]. */
+  private double podAbove(double pitch) {
+    Setup s = rideCase.setup();
+    return s.drive().orElseThrow().heightAboveFuselage() * Math.cos(pitch)
+        + s.podAhead() * Math.sin(pitch);
+  }
+
+  /**
+   * Share of the pod under water [1]: level with the surface half, so that no force jumps with the
+   * pitch.
+   */
+  private double podWet(double pitch) {
+    double deep = datumDepth(pitch) - podAbove(pitch);
+    double diameter = rideCase.setup().drive().orElseThrow().diameter();
+    return Math.max(0, Math.min(1, 0.5 + deep / diameter));
   }
 
   private static Moments plusWing(Moments sum, FittedWing wing, PlacedWing placed) {
@@ -252,9 +263,13 @@ public final class Craft {
     double perLength =
         m.volume() > 0 ? m.volume() / m.length() : OUTLINE_FULLNESS * m.chord() * m.thickness();
     double middle = 0.5 * wetted;
-    Moments all =
-        buoyancy.plus(
-            perLength * wetted, -middle * Math.sin(m.rake()), middle * Math.cos(m.rake()));
+    Moments all = buoyancy;
+    if (rideCase.setup().drive().isPresent()) {
+      Drive d = rideCase.setup().drive().get();
+      double pod = d.volume() > 0 ? d.volume() : cylinder(d.diameter(), d.length());
+      all = all.plus(podWet(pitch) * pod, rideCase.setup().podAhead(), d.heightAboveFuselage());
+    }
+    all = all.plus(perLength * wetted, -middle * Math.sin(m.rake()), middle * Math.cos(m.rake()));
     return all.lifted(GRAVITY * rideCase.water().density(), pitch);
   }
 
@@ -283,10 +298,8 @@ public final class Craft {
     sum = sum.plus(dragAt(BodyDrag.of(f.length(), f.diameter(), perMetre), 0));
     if (s.drive().isPresent()) {
       Drive d = s.drive().get();
-      double above = d.heightAboveFuselage() * Math.cos(pitch) - d.behindMast() * Math.sin(pitch);
-      if (above < depth) {
-        sum = sum.plus(dragAt(BodyDrag.of(d.length(), d.diameter(), perMetre), above));
-      }
+      double area = podWet(pitch) * BodyDrag.of(d.length(), d.diameter(), perMetre);
+      sum = sum.plus(dragAt(area, podAbove(pitch)));
     }
     return sum.times(q);
   }

@@ -4,7 +4,7 @@ package trimwright.kernel.rig;
  * The motor pod with its propeller.
  *
  * @param heightAboveFuselage of the thrust line above the fuselage's axis [m]
- * @param behindMast of the pod's middle behind the mast's axis [m]
+ * @param behindMast of the pod's middle behind the mast's axis at that height [m]
  * @param thrustAngle of the thrust line to the fuselage, nose up positive [rad]
  * @param diameter of the pod [m]
  * @param length of the pod [m]

@@ -13,8 +13,7 @@ import trimwright.kernel.section.Finish;
  *     for a square mast
  * @param mass [kg]
  * @param massAboveAxis height of the mass centre above the fuselage's axis [m]
- * @param volume of the whole mast [m³]; {@code NaN}-free: 0 when it is to be computed from the
- *     profile
+ * @param volume of the whole mast [m³]; 0 when it is to be computed from the profile
  * @param finish surface state
  */
 public record Mast(

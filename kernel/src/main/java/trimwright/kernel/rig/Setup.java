@@ -22,4 +22,17 @@ public record Setup(
     Fuselage fuselage,
     FittedWing frontWing,
     FittedWing stabilizer,
-    double shim) {}
+    double shim) {
+
+  /**
+   * How far ahead of the datum the drive's pod stands, in foil axes: it is measured from the mast's
+   * axis at its own height, where a raked mast has swung aft.
+   *
+   * @return distance [m], negative behind
+   * @throws java.util.NoSuchElementException if there is no drive
+   */
+  public double podAhead() {
+    Drive d = drive.orElseThrow();
+    return -d.behindMast() - d.heightAboveFuselage() * Math.tan(mast.rake());
+  }
+}

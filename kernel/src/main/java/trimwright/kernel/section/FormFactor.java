@@ -23,7 +23,7 @@ public final class FormFactor {
   /**
    * A streamlined body: 1 + 1.5 (d/l)^1.5 + 7 (d/l)³ on its wetted area.
    *
-   * @param slenderness diameter over length [1], 0 to 0.5
+   * @param slenderness diameter over length [1], meant for 0 to 0.5; finite up to 1
    * @return factor [1]
    */
   public static double body(double slenderness) {

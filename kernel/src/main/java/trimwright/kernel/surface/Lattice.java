@@ -238,9 +238,4 @@ public final class Lattice {
     }
     return new SurfaceFlow(new PlaneForce(forward, up, noseUp), -forward, farFieldDrag, lift);
   }
-
-  /** Strips of one wing, for what depends on sections and speed. */
-  Strips strips(int wing) {
-    return half.surfaces[wing];
-  }
 }

@@ -95,8 +95,9 @@ public final class ProfileForces {
 
   /**
    * Lift that is lost if every strip's lift stops at its limit, per unit of dynamic pressure: 0
-   * before the first strip stalls. A lower bound of what a stalled wing still carries, since the
-   * strips beside a stalled one are left as they are.
+   * before the first strip stalls, negative where strips are past their limit downwards. What is
+   * left is a lower bound of what a stalled wing still carries, since the strips beside a stalled
+   * one are left as they are.
    *
    * @param stripLift lift coefficient of each strip
    * @param reynoldsPerMetre speed over kinematic viscosity [1/m]
@@ -106,9 +107,8 @@ public final class ProfileForces {
     double lost = 0;
     for (int k = 0; k < strips.count; k++) {
       double limit = limit(k, reynoldsPerMetre * strips.chord[k], stripLift[k] >= 0);
-      double over = stripLift[k] >= 0 ? stripLift[k] - limit : 0;
-      if (over > 0) {
-        lost += 2 * strips.chord[k] * strips.width[k] * over;
+      if (stripLift[k] / limit > 1) {
+        lost += 2 * strips.chord[k] * strips.width[k] * (stripLift[k] - limit);
       }
     }
     return lost;
@@ -118,7 +118,11 @@ public final class ProfileForces {
   public double minimumPressure(double[] stripLift) {
     double least = Double.POSITIVE_INFINITY;
     for (int k = 0; k < strips.count; k++) {
-      least = Math.min(least, strips.section[k].minimumPressure(stripLift[k]));
+      double pressure = strips.section[k].minimumPressure(stripLift[k]);
+      if (strips.outerSection[k] != strips.section[k]) {
+        pressure = strips.mix(k, pressure, strips.outerSection[k].minimumPressure(stripLift[k]));
+      }
+      least = Math.min(least, pressure);
     }
     return least;
   }

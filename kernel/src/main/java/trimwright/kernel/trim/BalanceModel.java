@@ -51,11 +51,6 @@ final class BalanceModel {
     return speed / craft.rideCase().water().kinematicViscosity();
   }
 
-  /** Weight of rider, board, battery and foil [N]. */
-  double allWeight() {
-    return riderWeight + craft.partsMass() * Craft.GRAVITY;
-  }
-
   /** All forces at a pitch of the fuselage [rad] and a speed [m/s], thrust balancing the drag. */
   Balance at(double pitch, double speed) {
     return at(pitch, speed, Double.NaN);
@@ -85,14 +80,15 @@ final class BalanceModel {
       Drive d = c.setup().drive().get();
       double angle = pitch + d.thrustAngle();
       thrust = Double.isNaN(fixedThrust) ? resistance / Math.cos(angle) : fixedThrust;
+      double ahead = c.setup().podAhead();
       double cos = Math.cos(pitch);
       double sin = Math.sin(pitch);
       thrustForce =
           PlaneForce.at(
               thrust * Math.cos(angle),
               thrust * Math.sin(angle),
-              -d.behindMast() * cos - d.heightAboveFuselage() * sin,
-              -d.behindMast() * sin + d.heightAboveFuselage() * cos);
+              ahead * cos - d.heightAboveFuselage() * sin,
+              ahead * sin + d.heightAboveFuselage() * cos);
     } else {
       thrust = Double.isNaN(fixedThrust) ? resistance : fixedThrust;
       if (c.pullAboveDeck().isPresent()) {
@@ -154,9 +150,10 @@ final class BalanceModel {
 
   /** Moment of what acts through the feet, pressed at a point of the deck [N·m]. */
   double feetMoment(Balance balance, double footPressure) {
-    return terms(balance, footPressure).feet()
-        + terms(balance, footPressure).deckLever()
-        + terms(balance, footPressure).air()
+    MomentTerms terms = terms(balance, footPressure);
+    return terms.feet()
+        + terms.deckLever()
+        + terms.air()
         - balance.pull() * footAbove(balance.pitch(), footPressure);
   }
 

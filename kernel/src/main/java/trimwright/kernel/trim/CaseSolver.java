@@ -11,7 +11,8 @@ import trimwright.kernel.surface.SurfaceResponse;
 
 /**
  * Solves one case. Building a solver computes the lifting surfaces' response over pitch once; every
- * speed asked for afterwards is cheap. Immutable; may be shared between threads.
+ * speed asked for afterwards is cheap. May be shared between threads as far as its response may: a
+ * table may, the flow solved anew at every pitch may not.
  *
  * <p>At each speed three unknowns, pitch, thrust and foot-pressure centre, make two forces and the
  * pitching moment vanish. Thrust follows from the drag and the foot-pressure centre from the moment

@@ -101,8 +101,9 @@ public final class Responses {
   /** From a little below no lift to a little past the first stall of the front wing. */
   private static double[] range(Craft craft, Lattice lattice) {
     double step = Math.toRadians(2);
-    double[] low = flow(craft, lattice, 0).stripLift();
-    double upLow = flow(craft, lattice, 0).force().up();
+    SurfaceFlow level = flow(craft, lattice, 0);
+    double[] low = level.stripLift();
+    double upLow = level.force().up();
     SurfaceFlow raised = flow(craft, lattice, step);
     double slope = (raised.force().up() - upLow) / step;
     double noLift = slope > 0 ? -upLow / slope : 0;

@@ -4,14 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import trimwright.kernel.numeric.Roots;
 
 /**
- * Finds the speeds that people ask for: a sweep over all speeds at which anything flies, the ends
- * of every run of trim points found by halving, and in each run every root. A run that touches the
- * wanted value between two sweep points without crossing at either is caught by looking for the
- * extreme there.
+ * Finds the speeds that people ask for by a sweep over all speeds at which anything flies, with the
+ * ends of every run found by halving.
+ *
+ * <p>Roots are looked for wherever the forces balance, whether or not drive and feet can hold it,
+ * and kept where they can: trim points may exist on less than one step of the sweep. A quantity
+ * that touches the wanted value between two sweep points without crossing at either is caught by
+ * looking for the extreme there. The rideable stretches are looked for among the trim points alone:
+ * one narrower than a step may be missed.
  */
 final class SpeedSearch {
   /** The slowest and the fastest speed looked at [m/s]: 5 and 90 km/h. */
@@ -29,46 +34,55 @@ final class SpeedSearch {
   private static final double WINDOW_TOLERANCE = 3e-4;
 
   private final TrimSolver solver;
-  private final List<List<Balance>> runs;
+
+  /** Runs of speeds whose forces balance, held or not; and those among them that are held. */
+  private final List<List<Balance>> balanced;
+
+  private final List<List<Balance>> trimmed;
 
   SpeedSearch(TrimSolver solver) {
     this.solver = solver;
-    runs = sweep();
+    List<Double> speeds = new ArrayList<>();
+    List<TrimSolver.Found> found = new ArrayList<>();
+    for (double v = SLOWEST; v <= FASTEST; v += STEP) {
+      speeds.add(v);
+      found.add(solver.find(v));
+    }
+    balanced = runs(speeds, found, f -> f.balance().isPresent());
+    trimmed = runs(speeds, found, TrimSolver.Found::trimmed);
   }
 
-  private List<List<Balance>> sweep() {
-    List<List<Balance>> found = new ArrayList<>();
+  private List<List<Balance>> runs(
+      List<Double> speeds, List<TrimSolver.Found> found, Predicate<TrimSolver.Found> belongs) {
+    List<List<Balance>> runs = new ArrayList<>();
     List<Balance> run = null;
-    double before = Double.NaN;
-    for (double v = SLOWEST; v <= FASTEST; v += STEP) {
-      TrimSolver.Found f = solver.find(v);
-      if (f.trimmed()) {
+    for (int i = 0; i < found.size(); i++) {
+      if (belongs.test(found.get(i))) {
         if (run == null) {
           run = new ArrayList<>();
-          found.add(run);
-          if (!Double.isNaN(before)) {
-            run.add(edge(v, before));
+          runs.add(run);
+          if (i > 0) {
+            run.add(edge(speeds.get(i), speeds.get(i - 1), belongs));
           }
         }
-        run.add(f.balance().get());
+        run.add(found.get(i).balance().orElseThrow());
       } else if (run != null) {
-        run.add(edge(before, v));
+        run.add(edge(speeds.get(i - 1), speeds.get(i), belongs));
         run = null;
       }
-      before = v;
     }
-    return found;
+    return runs;
   }
 
-  /** The last trim point on the way from a speed that has one to a speed that has none. */
-  private Balance edge(double with, double without) {
+  /** The last balance on the way from a speed that belongs to a run to a speed that does not. */
+  private Balance edge(double with, double without, Predicate<TrimSolver.Found> belongs) {
     double inside = with;
     double outside = without;
-    Balance last = solver.find(with).balance().get();
+    Balance last = balance(with);
     while (Math.abs(outside - inside) > WINDOW_TOLERANCE) {
       double middle = 0.5 * (inside + outside);
       TrimSolver.Found f = solver.find(middle);
-      if (f.trimmed()) {
+      if (belongs.test(f)) {
         inside = middle;
         last = f.balance().get();
       } else {
@@ -78,10 +92,10 @@ final class SpeedSearch {
     return last;
   }
 
-  /** Every speed at which a quantity takes a value, rising. */
+  /** Every speed of a trim point at which a quantity takes a value, rising. */
   List<Double> speedsWith(ToDoubleFunction<Balance> quantity, double value) {
     List<Double> speeds = new ArrayList<>();
-    for (List<Balance> run : runs) {
+    for (List<Balance> run : balanced) {
       double[] miss = run.stream().mapToDouble(b -> quantity.applyAsDouble(b) - value).toArray();
       for (int i = 1; i < miss.length; i++) {
         double a = run.get(i - 1).speed();
@@ -99,6 +113,7 @@ final class SpeedSearch {
         speeds.add(run.get(miss.length - 1).speed());
       }
     }
+    speeds.removeIf(v -> !solver.find(v).trimmed());
     speeds.sort(null);
     return speeds;
   }
@@ -163,7 +178,7 @@ final class SpeedSearch {
   /** Stretches of speed inside every limit. */
   List<SpeedInterval> rideable() {
     List<SpeedInterval> intervals = new ArrayList<>();
-    for (List<Balance> run : runs) {
+    for (List<Balance> run : trimmed) {
       double from = Double.NaN;
       double before = Double.NaN;
       boolean wasIn = false;
