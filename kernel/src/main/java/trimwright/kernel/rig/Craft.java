@@ -38,7 +38,12 @@ public final class Craft {
   private final List<PlacedWing> wings;
   private final Moments weights;
   private final Moments buoyancy;
-  private final double cornerArea;
+
+  /** Drag areas of the corners of mast and wings with the fuselage, where they are [m²]. */
+  private final Moments corners;
+
+  /** Drag area of the corners of mast and pod [m²]. */
+  private final double podCorners;
 
   /**
    * The craft of a case.
@@ -78,16 +83,18 @@ public final class Craft {
     weights = weigh(s);
     buoyancy = submerged(s);
     Mast m = s.mast();
-    double corners = MastDrag.junction(m.chord(), m.thickness());
-    if (s.drive().isPresent()) {
-      corners += 2 * MastDrag.junction(m.chord(), m.thickness());
-    }
+    double mastCorner = MastDrag.junction(m.chord(), m.thickness());
+    Moments sum = Moments.NONE.plus(mastCorner, 0, 0);
     for (PlacedWing w : wings) {
       Station root = w.shape().stations().get(0);
-      corners +=
-          2 * MastDrag.junction(root.chord(), root.chord() * root.section().shape().thickness());
+      double corner =
+          MastDrag.junction(root.chord(), root.chord() * root.section().shape().thickness());
+      // One on either side of the fuselage.
+      sum = sum.plus(2 * corner, w.ahead(), w.above());
     }
-    cornerArea = corners;
+    corners = sum;
+    // The mast goes in above the pod and comes out below it.
+    podCorners = 2 * mastCorner;
   }
 
   private Moments weigh(Setup s) {
@@ -158,20 +165,24 @@ public final class Craft {
     for (int i = 1; i < shape.stations().size(); i++) {
       Station a = shape.stations().get(i - 1);
       Station b = shape.stations().get(i);
-      double chord = 0.5 * (a.chord() + b.chord());
-      double v =
-          shape.span()
-              * (b.fraction() - a.fraction())
-              * OUTLINE_FULLNESS
-              * a.section().shape().thickness()
-              * chord
-              * chord;
-      computed += v;
-      ahead += v * (0.5 * (a.ahead() + b.ahead()) + (0.25 - OUTLINE_CENTROID) * chord);
-      above += v * 0.5 * (a.above() + b.above());
+      double full = shape.span() * (b.fraction() - a.fraction()) * OUTLINE_FULLNESS;
+      // Simpson's rule: exact for the cubics that linear chord, thickness and place make.
+      for (int part = 0; part <= 2; part++) {
+        double t = 0.5 * part;
+        double chord = mix(t, a.chord(), b.chord());
+        double thickness = mix(t, a.section().shape().thickness(), b.section().shape().thickness());
+        double v = full * (part == 1 ? 4 : 1) / 6 * thickness * chord * chord;
+        computed += v;
+        ahead += v * (mix(t, a.ahead(), b.ahead()) + (0.25 - OUTLINE_CENTROID) * chord);
+        above += v * mix(t, a.above(), b.above());
+      }
     }
     double volume = wing.volume() > 0 ? wing.volume() : computed;
     return sum.plus(volume, placed.ahead() + ahead / computed, placed.above() + above / computed);
+  }
+
+  private static double mix(double share, double from, double to) {
+    return from + share * (to - from);
   }
 
   private static double cylinder(double diameter, double length) {
@@ -293,13 +304,17 @@ public final class Craft {
             MastDrag.profile(m.chord(), m.thickness(), wetted, perMetre, m.finish()),
             0.5 * wetted * cos);
     sum = sum.plus(dragAt(MastDrag.spray(m.thickness()), depth));
-    sum = sum.plus(dragAt(cornerArea, 0));
+    sum = sum.plus(new PlaneForce(-corners.amount(), 0, corners.above(pitch)));
     Fuselage f = s.fuselage();
-    sum = sum.plus(dragAt(BodyDrag.of(f.length(), f.diameter(), perMetre), 0));
+    sum =
+        sum.plus(
+            dragAt(
+                BodyDrag.of(f.length(), f.diameter(), perMetre),
+                fuselageMiddle(f) * Math.sin(pitch)));
     if (s.drive().isPresent()) {
       Drive d = s.drive().get();
-      double area = podWet(pitch) * BodyDrag.of(d.length(), d.diameter(), perMetre);
-      sum = sum.plus(dragAt(area, podAbove(pitch)));
+      double area = BodyDrag.of(d.length(), d.diameter(), perMetre) + podCorners;
+      sum = sum.plus(dragAt(podWet(pitch) * area, podAbove(pitch)));
     }
     return sum.times(q);
   }
