@@ -20,7 +20,7 @@ public final class Roots {
    * @param fa value there
    * @param b other end
    * @param fb value there, of the other sign than {@code fa} or 0
-   * @param tolerance width of the last bracket
+   * @param tolerance width of the last bracket, or distance to the root by the last slope
    * @return a root
    * @throws IllegalArgumentException if the values have the same sign
    */
@@ -40,6 +40,7 @@ public final class Roots {
     double fLow = fa;
     double fHigh = fb;
     double last = Double.NaN;
+    double fBefore = Double.NaN;
     int side = 0;
     for (int i = 0; i < MOST_STEPS && Math.abs(high - low) > tolerance; i++) {
       double x = (low * fHigh - high * fLow) / (fHigh - fLow);
@@ -47,10 +48,16 @@ public final class Roots {
         x = 0.5 * (low + high);
       }
       double fx = f.applyAsDouble(x);
-      if (fx == 0 || Math.abs(x - last) < 0.1 * tolerance) {
+      // Short steps alone may be a creeping false position: the slope between the last two points
+      // must lead to a root as near.
+      boolean settled =
+          Math.abs(x - last) < 0.1 * tolerance
+              && Math.abs(fx * (x - last)) < tolerance * Math.abs(fx - fBefore);
+      if (fx == 0 || settled) {
         return x;
       }
       last = x;
+      fBefore = fx;
       if (fx > 0 == fHigh > 0) {
         high = x;
         fHigh = fx;

@@ -6,7 +6,11 @@ public enum Limit {
   STALL_MARGIN,
   /** The foot-pressure centre lies too near a foot. */
   FOOT_SHARE,
-  /** Pitch unstable with the feet still. */
+  /**
+   * The foil by itself is unstable in pitch: the static margin less the deck lever's share is
+   * negative. A lever that makes a stable foil an unstable ride does not count here, since riders
+   * balance it.
+   */
   STATIC_MARGIN,
   /** The deck is tilted more than the chosen angle. */
   PITCH,

@@ -42,6 +42,14 @@ public final class Responses {
    */
   private static final double FASTEST_REYNOLDS = 3e7;
 
+  /** Step of the pitch from which the range is estimated [rad]. Chosen. */
+  private static final double ESTIMATE_STEP = Math.toRadians(2);
+
+  /**
+   * Least width of the range, so that a table has its nodes whatever the wings are [rad]. Chosen.
+   */
+  private static final double LEAST_WIDTH = 0.2;
+
   private Responses() {}
 
   /**
@@ -100,7 +108,7 @@ public final class Responses {
 
   /** From a little below no lift to a little past the first stall of the front wing. */
   private static double[] range(Craft craft, Lattice lattice) {
-    double step = Math.toRadians(2);
+    double step = ESTIMATE_STEP;
     SurfaceFlow level = flow(craft, lattice, 0);
     double[] low = level.stripLift();
     double upLow = level.force().up();
@@ -116,7 +124,7 @@ public final class Responses {
             .stallMargin(low, slopes, FASTEST_REYNOLDS);
     double from = Math.max(-FURTHEST, noLift - BELOW);
     double to = Math.min(FURTHEST, (Double.isFinite(stall) ? stall : FURTHEST) + BEYOND);
-    return new double[] {Math.min(from, FURTHEST - 0.2), Math.max(to, from + 0.2)};
+    return new double[] {Math.min(from, FURTHEST - LEAST_WIDTH), Math.max(to, from + LEAST_WIDTH)};
   }
 
   private static SurfaceFlow flow(Craft craft, Lattice lattice, double pitch) {
