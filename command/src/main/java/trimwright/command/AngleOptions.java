@@ -4,7 +4,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import trimwright.desk.AngleRange;
-import trimwright.desk.RangeProblem;
 
 /** A range of angles of attack. */
 final class AngleOptions {
@@ -41,10 +40,6 @@ final class AngleOptions {
 
   /** The angles. */
   AngleRange range() {
-    try {
-      return AngleRange.degrees(from, to, step);
-    } catch (RangeProblem problem) {
-      throw RangeOptions.usage(spec, problem, "deg");
-    }
+    return RangeOptions.range(spec, "deg", from, to, step, AngleRange::degrees);
   }
 }

@@ -101,7 +101,7 @@ public final class CommandLineEntry {
   private static int explainUsage(CommandLine.ParameterException e, String[] args) {
     CommandLine command = e.getCommandLine();
     PrintWriter err = command.getErr();
-    err.println(oneLine(e.getMessage()));
+    OptionChecks.lines(e).forEach(line -> err.println(oneLine(line)));
     err.println("See: " + command.getCommandSpec().qualifiedName() + " --help");
     return BAD_INPUT;
   }

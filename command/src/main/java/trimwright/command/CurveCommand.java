@@ -47,6 +47,8 @@ final class CurveCommand implements Callable<Integer> {
 
   private static final double PICTURE_HEIGHT = 1000;
 
+  private static final String PICTURE = "--svg";
+
   private final Console console;
 
   @Parameters(paramLabel = "CASE", description = "Case file in YAML, or - for standard input.")
@@ -57,7 +59,7 @@ final class CurveCommand implements Callable<Integer> {
   @Mixin private FormOptions form;
 
   @Option(
-      names = "--svg",
+      names = PICTURE,
       paramLabel = "FILE",
       description = "Also writes the curves as a picture to this file, whole or not at all.")
   private String svg;
@@ -69,8 +71,12 @@ final class CurveCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     SpeedRange range = speeds.range();
-    OutputFile picture = svg == null ? null : OutputFile.at("--svg", svg);
-    CaseFile caseFile = FileInput.readCase(file, console);
+    OutputFile picture = svg == null ? null : OutputFile.at(PICTURE, svg);
+    FileInput.CaseSource source = FileInput.readCaseSource(file, console);
+    if (picture != null) {
+      picture.requireNoneOf(source.files());
+    }
+    CaseFile caseFile = source.value();
     Curve curve = CaseStudy.of(caseFile).curve(range);
     if (picture != null) {
       double marked = caseFile.rideCase().rider().wishedSpeed();

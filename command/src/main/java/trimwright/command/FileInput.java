@@ -1,6 +1,9 @@
 package trimwright.command;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.read.CaseReader;
 import trimwright.exchange.read.Problem;
@@ -16,10 +19,39 @@ import trimwright.kernel.section.Section;
 final class FileInput {
   private FileInput() {}
 
+  /**
+   * A case and where it came from.
+   *
+   * @param value the case
+   * @param files the files that were read for it: its own and the outlines that it names
+   */
+  record CaseSource(CaseFile value, List<Path> files) {
+    /** Copies the list. */
+    CaseSource {
+      files = List.copyOf(files);
+    }
+  }
+
   /** The case in a file. */
   static CaseFile readCase(String name, Console console) {
+    return readCaseSource(name, console).value();
+  }
+
+  /** The case in a file, with the files that were read for it. */
+  static CaseSource readCaseSource(String name, Console console) {
     TextInput input = TextInput.read(name, console);
-    return accept(input.name(), CaseReader.read(input.text(), outlines(input)));
+    List<Path> files = new ArrayList<>();
+    TextInput.findPath(name).ifPresent(files::add);
+    SectionFiles outlines = outlines(input);
+    SectionFiles noting =
+        outline -> {
+          Optional<String> text = outlines.find(outline);
+          text.flatMap(found -> input.folder())
+              .ifPresent(folder -> files.add(folder.resolve(outline)));
+          return text;
+        };
+    CaseFile read = accept(input.name(), CaseReader.read(input.text(), noting));
+    return new CaseSource(read, files);
   }
 
   /** The wing in a file. */

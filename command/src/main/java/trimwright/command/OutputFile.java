@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.List;
 import java.util.UUID;
 
 /**
@@ -56,12 +58,56 @@ final class OutputFile {
   }
 
   /**
+   * Keeps what was read from being written over, whatever names and links lead to it.
+   *
+   * @param inputs files that were read
+   * @throws BadInput if the target is one of them, or cannot be told from one
+   */
+  void requireNoneOf(List<Path> inputs) {
+    if (!Files.exists(target)) {
+      return;
+    }
+    for (Path input : inputs) {
+      try {
+        if (Files.isSameFile(target, input)) {
+          throw new BadInput(
+              option
+                  + " "
+                  + target
+                  + ": This is a file that is read ("
+                  + input
+                  + "); give the name of another one.");
+        }
+      } catch (IOException e) {
+        throw new BadInput(
+            option + " " + target + ": It cannot be told from " + input + " (" + reason(e) + ").");
+      }
+    }
+  }
+
+  /**
    * Writes the text, replacing what was there.
    *
-   * @throws BadInput if the folder may not be written to
-   * @throws IOException if writing fails in another way; the old content, if any, is then untouched
+   * @throws BadInput if that fails; the old content, if any, is then untouched
    */
-  void write(String text) throws IOException {
+  void write(String text) {
+    try {
+      replace(text);
+    } catch (AccessDeniedException e) {
+      throw new BadInput(option + " " + target + ": You are not allowed to write there.");
+    } catch (IOException e) {
+      throw new BadInput(
+          option + " " + target + ": The file cannot be written (" + reason(e) + ").");
+    }
+  }
+
+  /** The system's words for a failure, without the name of the file that nobody knows. */
+  private static String reason(IOException e) {
+    String words = e instanceof FileSystemException system ? system.getReason() : e.getMessage();
+    return words == null ? "the system says " + e.getClass().getSimpleName() : words;
+  }
+
+  private void replace(String text) throws IOException {
     // A plain new file rather than a temporary one: it gets the permissions that any new file of
     // this user gets.
     Path whole =
@@ -75,8 +121,6 @@ final class OutputFile {
       } catch (AtomicMoveNotSupportedException e) {
         Files.move(whole, target, StandardCopyOption.REPLACE_EXISTING);
       }
-    } catch (AccessDeniedException e) {
-      throw new BadInput(option + " " + target + ": You are not allowed to write there.");
     } finally {
       Files.deleteIfExists(whole);
     }

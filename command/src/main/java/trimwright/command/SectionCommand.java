@@ -91,6 +91,18 @@ final class SectionCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    new OptionChecks(spec).check(this::requireReynolds).check(angles::range).finish();
+    AngleRange range = angles.range();
+    SectionTable table = SectionStudy.of(section(), finish, inviscid).table(range, reynolds);
+    console.print(
+        form.text(
+            () -> SectionWriter.table(table),
+            () -> SectionWriter.json(table),
+            () -> SectionWriter.csv(table)));
+    return CommandLineEntry.GOOD;
+  }
+
+  private void requireReynolds() {
     if (!(reynolds >= LOWEST_REYNOLDS && reynolds <= HIGHEST_REYNOLDS)) {
       throw new ParameterException(
           spec.commandLine(),
@@ -102,14 +114,6 @@ final class SectionCommand implements Callable<Integer> {
               + Numbers.text(reynolds)
               + ".");
     }
-    AngleRange range = angles.range();
-    SectionTable table = SectionStudy.of(section(), finish, inviscid).table(range, reynolds);
-    console.print(
-        form.text(
-            () -> SectionWriter.table(table),
-            () -> SectionWriter.json(table),
-            () -> SectionWriter.csv(table)));
-    return CommandLineEntry.GOOD;
   }
 
   private Section section() {

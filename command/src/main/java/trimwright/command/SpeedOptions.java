@@ -3,7 +3,6 @@ package trimwright.command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import trimwright.desk.RangeProblem;
 import trimwright.desk.SpeedRange;
 
 /** A range of speeds. */
@@ -39,10 +38,6 @@ final class SpeedOptions {
 
   /** The speeds. */
   SpeedRange range() {
-    try {
-      return SpeedRange.kmh(from, to, step);
-    } catch (RangeProblem problem) {
-      throw RangeOptions.usage(spec, problem, "kmh");
-    }
+    return RangeOptions.range(spec, "kmh", from, to, step, SpeedRange::kmh);
   }
 }

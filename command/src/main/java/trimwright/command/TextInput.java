@@ -31,16 +31,30 @@ record TextInput(String name, Optional<Path> folder, String text) {
    * @throws BadInput if there is no such readable text
    */
   static TextInput read(String name, Console console) {
+    if (name.equals(STANDARD_INPUT)) {
+      return new TextInput("standard input", Optional.empty(), readStandardInput(console.in()));
+    }
     try {
-      if (name.equals(STANDARD_INPUT)) {
-        return new TextInput(
-            "standard input", Optional.empty(), decode("standard input", console.in()));
-      }
       Path path = path(name);
       Path folder = path.toAbsolutePath().getParent();
       return new TextInput(name, Optional.ofNullable(folder), readFile(name, path));
     } catch (IOException e) {
       throw new BadInput(name + ": The file cannot be read (" + reason(e) + ").");
+    }
+  }
+
+  /** The file that this name opens, where it opens one that can be told. */
+  static Optional<Path> findPath(String name) {
+    // Standard input may be a file too, handed over by the shell; some systems tell which
+    return Optional.of(name.equals(STANDARD_INPUT) ? Path.of("/dev/stdin") : Path.of(name))
+        .filter(Files::exists);
+  }
+
+  private static String readStandardInput(InputStream in) {
+    try {
+      return decode("standard input", in);
+    } catch (IOException e) {
+      throw new BadInput("Standard input is closed, or cannot be read (" + reason(e) + ").");
     }
   }
 

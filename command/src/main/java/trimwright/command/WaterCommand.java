@@ -37,6 +37,7 @@ final class WaterCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    water.check();
     WaterTable table = WaterStudy.table(water.temperature(), water.salinity());
     console.print(
         form.text(

@@ -36,6 +36,7 @@ final class WaterOptions {
     double temperature = Unit.CELSIUS.toSi(temperatureCelsius);
     requireWithin(
         "--temperature-c",
+        "°C",
         temperatureCelsius,
         Unit.CELSIUS.fromSi(WaterModel.LOWEST_TEMPERATURE),
         Unit.CELSIUS.fromSi(WaterModel.HIGHEST_TEMPERATURE));
@@ -48,6 +49,7 @@ final class WaterOptions {
   double salinity() {
     requireWithin(
         "--salinity-g-kg",
+        "g/kg",
         salinityGramPerKilogram,
         0,
         Unit.GRAM_PER_KILOGRAM.fromSi(WaterModel.HIGHEST_SALINITY));
@@ -55,18 +57,40 @@ final class WaterOptions {
         Unit.GRAM_PER_KILOGRAM.toSi(salinityGramPerKilogram), WaterModel.HIGHEST_SALINITY);
   }
 
+  /**
+   * Checks the options.
+   *
+   * @throws ParameterException if one is bad; it speaks of each bad one
+   */
+  void check() {
+    new OptionChecks(spec).check(this::temperature).check(this::salinity).finish();
+  }
+
   /** The water. */
   Water water() {
+    check();
     return WaterModel.at(temperature(), salinity());
   }
 
-  private void requireWithin(String option, double value, double lowest, double highest) {
+  private void requireWithin(
+      String option, String unit, double value, double lowest, double highest) {
     long low = Math.round(lowest);
     long high = Math.round(highest);
     if (value < low || value > high) {
       throw new ParameterException(
           spec.commandLine(),
-          option + " must be from " + low + " to " + high + ", was " + Numbers.text(value) + ".");
+          option
+              + " must be from "
+              + low
+              + " to "
+              + high
+              + " "
+              + unit
+              + ", was "
+              + Numbers.text(value)
+              + " "
+              + unit
+              + ".");
     }
   }
 }

@@ -84,6 +84,12 @@ final class WingCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    new OptionChecks(spec)
+        .check(this::speed)
+        .check(this::depth)
+        .check(angles::range)
+        .check(water::check)
+        .finish();
     double metresPerSecond = speed();
     OptionalDouble depth = depth();
     AngleRange range = angles.range();
@@ -117,9 +123,9 @@ final class WingCommand implements Callable<Integer> {
               + Numbers.text(LEAST_IMMERSION_MM)
               + " to "
               + Numbers.text(MOST_IMMERSION_MM)
-              + ", was "
+              + " mm, was "
               + Numbers.text(immersion)
-              + ".");
+              + " mm.");
     }
     return OptionalDouble.of(Unit.MILLIMETRE.toSi(immersion));
   }

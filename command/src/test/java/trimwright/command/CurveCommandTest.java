@@ -84,12 +84,44 @@ class CurveCommandTest {
     assertThat(run.err()).contains("--svg").contains("folder");
   }
 
+  @Test
+  void aPictureNeverReplacesWhatWasRead() throws Exception {
+    Files.writeString(folder.resolve("lens.dat"), outline());
+    String changed = text.replaceFirst("section: *\\w+", "section: lens.dat");
+    Files.writeString(file, changed);
+    Files.createSymbolicLink(folder.resolve("link.svg"), file);
+    Files.createLink(folder.resolve("twin.svg"), file);
+    Files.createDirectory(folder.resolve("inner"));
+    for (String name :
+        new String[] {"my.yaml", "inner/../my.yaml", "link.svg", "twin.svg", "lens.dat"}) {
+      CommandRun run = curve("--svg", folder + "/" + name);
+      assertThat(run.status()).as(name).isEqualTo(CommandLineEntry.BAD_INPUT);
+      assertThat(run.out()).isEmpty();
+      assertThat(run.errLines()).hasSize(1);
+      assertThat(run.err()).contains("--svg").contains("is read");
+    }
+    assertThat(file).hasContent(changed);
+    assertThat(folder.resolve("lens.dat")).hasContent(outline());
+  }
+
+  @Test
+  void allBadOptionsAreReportedAtOnce() {
+    CommandRun run = curve("--from-kmh", "0", "--to-kmh", "200", "--step-kmh", "-1");
+    assertThat(run.status()).isEqualTo(CommandLineEntry.BAD_INPUT);
+    assertThat(run.errLines())
+        .startsWith(
+            "--from-kmh must be from 1 to 100 km/h, was 0 km/h.",
+            "--to-kmh must be from 1 to 100 km/h, was 200 km/h.",
+            "--step-kmh must be above 0 km/h, was -1 km/h.")
+        .hasSize(4);
+  }
+
   @ParameterizedTest
   @CsvSource({
     "--from-kmh, 0, from 1 to 100 km/h",
     "--from-kmh, -5, from 1 to 100 km/h",
     "--to-kmh, 101, from 1 to 100 km/h",
-    "--to-kmh, 9, must not be below the lower end 10 km/h",
+    "--to-kmh, 9, must not be below --from-kmh 10 km/h",
     "--step-kmh, 0, above 0 km/h",
     "--step-kmh, 0.001, more than 2000 values",
     "--step-kmh, one, not a number",

@@ -3,7 +3,6 @@ package trimwright.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -28,7 +27,10 @@ class OutputFileTest {
     Path inner = Files.createDirectory(folder.resolve("inner"));
     OutputFile file = OutputFile.at("--svg", inner.resolve("a.svg").toString());
     Files.delete(inner);
-    assertThatThrownBy(() -> file.write("new")).isInstanceOf(IOException.class);
+    assertThatThrownBy(() -> file.write("new"))
+        .isInstanceOf(BadInput.class)
+        .hasMessageStartingWith("--svg")
+        .hasMessageContaining("cannot be written");
     try (var inside = Files.list(folder)) {
       assertThat(inside).isEmpty();
     }

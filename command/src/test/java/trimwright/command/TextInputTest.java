@@ -2,6 +2,10 @@ package trimwright.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -90,6 +94,29 @@ class TextInputTest {
     assertThat(run.status()).isEqualTo(CommandLineEntry.BAD_INPUT);
     assertThat(run.out()).isEmpty();
     assertThat(run.err()).contains("Missing required");
+  }
+
+  @Test
+  void closedStandardInput() {
+    StringWriter err = new StringWriter();
+    InputStream closed =
+        new InputStream() {
+          @Override
+          public int read() throws IOException {
+            throw new IOException("Bad file descriptor");
+          }
+        };
+    int status =
+        CommandLineEntry.run(
+            new String[] {"curve", "-"},
+            closed,
+            new PrintWriter(new StringWriter()),
+            new PrintWriter(err),
+            start -> {
+              throw new AssertionError("no shop is wanted here");
+            });
+    assertThat(status).isEqualTo(CommandLineEntry.BAD_INPUT);
+    assertThat(err.toString()).startsWith("Standard input is closed").hasLineCount(1);
   }
 
   @Test

@@ -71,6 +71,17 @@ class WaterCommandTest {
   }
 
   @Test
+  void allBadOptionsAreReportedAtOnce() {
+    CommandRun run = CommandRun.of("water", "--temperature-c", "99", "--salinity-g-kg", "80");
+    assertThat(run.status()).isEqualTo(CommandLineEntry.BAD_INPUT);
+    assertThat(run.errLines())
+        .startsWith(
+            "--temperature-c must be from -2 to 40 °C, was 99 °C.",
+            "--salinity-g-kg must be from 0 to 42 g/kg, was 80 g/kg.")
+        .hasSize(3);
+  }
+
+  @Test
   void oneFormAtATime() {
     CommandRun run = CommandRun.of("water", "--json", "--csv");
     assertThat(run.status()).isEqualTo(CommandLineEntry.BAD_INPUT);

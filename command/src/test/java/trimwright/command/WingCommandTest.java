@@ -88,6 +88,20 @@ class WingCommandTest {
   }
 
   @Test
+  void allBadOptionsAreReportedAtOnce() {
+    CommandRun run =
+        wing("--immersion-mm", "1", "--speed-kmh", "0", "--temperature-c", "99", "--step-deg", "0");
+    assertThat(run.status()).isEqualTo(CommandLineEntry.BAD_INPUT);
+    assertThat(run.errLines())
+        .startsWith(
+            "--speed-kmh must be from 1 to 100 km/h, was 0 km/h.",
+            "--immersion-mm must be from 10 to 10000 mm, was 1 mm.",
+            "--step-deg must be above 0 degrees, was 0 degrees.",
+            "--temperature-c must be from -2 to 40 °C, was 99 °C.")
+        .hasSize(5);
+  }
+
+  @Test
   void everyProblemOfAFileIsNamed() {
     CommandRun run =
         CommandRun.withInput(
