@@ -10,6 +10,18 @@ import trimwright.kernel.section.Section;
  * every count.
  */
 final class Strips {
+  /**
+   * Least chord of the last edge over the last strip's centre: an outline may run out in a point.
+   */
+  private static final double LEAST_TIP = 0.1;
+
+  /**
+   * How fast the chord may fall along the span [1]. A round or square tip falls without bound in
+   * its last millimetre; panels that follow it there are so aslant that their control points meet
+   * their neighbours' vortices. At 10 the outline is changed within a thousandth of the half span.
+   */
+  private static final double STEEPEST = 10;
+
   final int count;
   final int along;
 
@@ -70,21 +82,55 @@ final class Strips {
       edgeIncidence[k] = wing.incidence() + p.twist;
       edgeAhead[k] = wing.ahead() + p.ahead;
       edgeAbove[k] = wing.above() + p.above;
-      edgeChord[k] = p.chord;
+      edgeChord[k] = k == 0 ? p.chord : Math.max(p.chord, steepest(k));
     }
     for (int k = 0; k < count; k++) {
       double e = fraction(k + 0.5, wing.size());
       Place p = Place.at(wing.shape().stations(), e);
       centreY[k] = half * e;
       width[k] = edgeY[k + 1] - edgeY[k];
-      chord[k] = p.chord;
-      incidence[k] = wing.incidence() + p.twist;
-      ahead[k] = wing.ahead() + p.ahead;
-      above[k] = wing.above() + p.above;
       section[k] = p.inner.section();
       outerSection[k] = p.outer.section();
       blend[k] = p.share;
+      if (k == count - 1) {
+        squareTip(wing, p);
+      }
+      // A strip is what lies between its edges: straight from one to the other, its centre too.
+      // With the centre taken from a
+      // curved outline the control points of a short strip come to lie on the next panel's vortex.
+      chord[k] = between(edgeChord, k);
+      incidence[k] = between(edgeIncidence, k);
+      ahead[k] = between(edgeAhead, k);
+      above[k] = between(edgeAbove, k);
     }
+  }
+
+  /**
+   * The last edge stands where a straight line from the edge before through the outline's true
+   * place at the last strip's centre arrives. An outline that is blunt to the tip, or runs out in a
+   * point, would else end in a strip whose edges differ manifold in chord.
+   */
+  private void squareTip(PlacedWing wing, Place centre) {
+    double t = (centreY[count - 1] - edgeY[count - 1]) / width[count - 1];
+    double chord = through(edgeChord[count - 1], centre.chord, t);
+    edgeChord[count] = Math.max(Math.max(LEAST_TIP * centre.chord, chord), steepest(count));
+    edgeIncidence[count] = through(edgeIncidence[count - 1], wing.incidence() + centre.twist, t);
+    edgeAhead[count] = through(edgeAhead[count - 1], wing.ahead() + centre.ahead, t);
+    edgeAbove[count] = through(edgeAbove[count - 1], wing.above() + centre.above, t);
+  }
+
+  /** The chord that the edge before, falling as fast as a lattice can follow, leaves at an edge. */
+  private double steepest(int k) {
+    return edgeChord[k - 1] - STEEPEST * (edgeY[k] - edgeY[k - 1]);
+  }
+
+  private static double through(double inner, double centre, double t) {
+    return inner + (centre - inner) / t;
+  }
+
+  private double between(double[] edge, int k) {
+    double t = (centreY[k] - edgeY[k]) / width[k];
+    return edge[k] + t * (edge[k + 1] - edge[k]);
   }
 
   private static double fraction(double k, LatticeSize size) {
