@@ -106,18 +106,21 @@ public final class Responses {
     return new Unfrozen(craft, lattice, range[0], range[1]);
   }
 
-  /** From a little below no lift to a little past the first stall of the front wing. */
+  /**
+   * From a little below no lift of both wings to a little past the first stall of the front one.
+   */
   private static double[] range(Craft craft, Lattice lattice) {
     double step = ESTIMATE_STEP;
-    SurfaceFlow level = flow(craft, lattice, 0);
-    double[] low = level.stripLift();
-    double upLow = level.force().up();
-    SurfaceFlow raised = flow(craft, lattice, step);
-    double slope = (raised.force().up() - upLow) / step;
+    List<SurfaceFlow> level = flows(craft, lattice, 0);
+    List<SurfaceFlow> raised = flows(craft, lattice, step);
+    // Both wings together carry the weight; the front one stalls first.
+    double[] low = level.get(0).stripLift();
+    double upLow = up(level);
+    double slope = (up(raised) - upLow) / step;
     double noLift = slope > 0 ? -upLow / slope : 0;
     double[] slopes = new double[low.length];
     for (int k = 0; k < slopes.length; k++) {
-      slopes[k] = (raised.stripLift()[k] - low[k]) / step;
+      slopes[k] = (raised.get(0).stripLift()[k] - low[k]) / step;
     }
     double stall =
         new ProfileForces(craft.wings().get(0), craft.rideCase().setup().frontWing().finish())
@@ -127,9 +130,13 @@ public final class Responses {
     return new double[] {Math.min(from, FURTHEST - LEAST_WIDTH), Math.max(to, from + LEAST_WIDTH)};
   }
 
-  private static SurfaceFlow flow(Craft craft, Lattice lattice, double pitch) {
+  private static List<SurfaceFlow> flows(Craft craft, Lattice lattice, double pitch) {
     lattice.solve(pitch, OptionalDouble.of(craft.datumDepth(pitch)));
-    return lattice.flows().get(0);
+    return lattice.flows();
+  }
+
+  private static double up(List<SurfaceFlow> flows) {
+    return flows.stream().mapToDouble(f -> f.force().up()).sum();
   }
 
   /** Remembers the last pitch, since both wings are asked for in turn. */
