@@ -31,20 +31,20 @@ public record CauseWords(String headline, List<String> sentences, List<RuleOut> 
    */
   public static CauseWords of(CaseFile caseFile, CauseOutcome outcome) {
     if (outcome instanceof CauseOutcome.NoSplit none) {
-      return noSplit(none);
+      return noSplit(caseFile, none);
     }
     SplitWords words = new SplitWords(caseFile, (CauseOutcome.Split) outcome);
-    return new CauseWords(words.headline(), words.sentences(), RuleOut.LIST);
+    return new CauseWords(words.headline(), words.sentences(), RuleOut.listFor(caseFile));
   }
 
-  private static CauseWords noSplit(CauseOutcome.NoSplit none) {
+  private static CauseWords noSplit(CaseFile caseFile, CauseOutcome.NoSplit none) {
     String speed = Shown.decimals(Shown.kmh(none.speed()), 1) + " km/h";
     String what =
         none.wishedSpeed()
             ? "There is no split: at your wished speed of " + speed + " there is no trim."
             : "There is no split: at the " + speed + " you ride there is no trim.";
     String why = ReasonWords.of(none.reason());
-    return new CauseWords(firstStep(none), List.of(what, why), RuleOut.LIST);
+    return new CauseWords(firstStep(none), List.of(what, why), RuleOut.listFor(caseFile));
   }
 
   private static String firstStep(CauseOutcome.NoSplit none) {

@@ -2,6 +2,7 @@ package trimwright.exchange.words;
 
 import trimwright.kernel.trim.Limit;
 import trimwright.kernel.trim.NoTrimReason;
+import trimwright.kernel.trim.TrimOutcome;
 
 /** Reasons and limits as short sentences. */
 public final class ReasonWords {
@@ -22,6 +23,53 @@ public final class ReasonWords {
           "Feet cannot reach: the weight would have to stand in front of the front foot or behind"
               + " the back foot.";
     };
+  }
+
+  /**
+   * Why there is no trim, with the figures that are known.
+   *
+   * @param none the outcome
+   * @return a sentence or two
+   */
+  public static String of(TrimOutcome.NoTrim none) {
+    return switch (none.reason()) {
+      case TOO_SLOW, STALLED -> of(none.reason());
+      case THRUST_SHORT ->
+          none.wouldNeed()
+              .filter(p -> p.electricPower().isPresent())
+              .map(
+                  p ->
+                      "Not enough power: it would take "
+                          + Shown.decimals(p.electricPower().getAsDouble(), 0)
+                          + " W at this speed.")
+              .orElseGet(() -> of(none.reason()));
+      case FEET_CANNOT_REACH ->
+          FootReach.find(none)
+              .map(
+                  reach ->
+                      "Feet cannot reach: "
+                          + reach.place()
+                          + ". Move both feet at least "
+                          + reach.millimetres()
+                          + (reach.ahead() ? " forward" : " back")
+                          + ", or the mast as far the other way.")
+              .orElseGet(() -> of(none.reason()));
+    };
+  }
+
+  /**
+   * The outcome in a few words, with how far the feet cannot reach.
+   *
+   * @param none the outcome
+   * @return a few letters
+   */
+  public static String brief(TrimOutcome.NoTrim none) {
+    String words = brief(none.reason());
+    return none.reason() == NoTrimReason.FEET_CANNOT_REACH
+        ? FootReach.find(none)
+            .map(r -> words + " by " + r.millimetres() + (r.ahead() ? " ahead" : " behind"))
+            .orElse(words)
+        : words;
   }
 
   /**
@@ -49,7 +97,8 @@ public final class ReasonWords {
     return switch (limit) {
       case STALL_MARGIN -> "Too near the stall.";
       case FOOT_SHARE -> "The weight stands too near one foot: hardly anything left to lean with.";
-      case STATIC_MARGIN -> "With your feet still the pitch runs away by itself.";
+      case STATIC_MARGIN ->
+          "The foil by itself is unstable: without you to balance it its pitch runs away.";
       case PITCH -> "The deck is tilted too far.";
       case BOARD_CLEARANCE -> "The board would touch the chop.";
     };
@@ -65,7 +114,7 @@ public final class ReasonWords {
     return switch (limit) {
       case STALL_MARGIN -> "near stall";
       case FOOT_SHARE -> "one foot";
-      case STATIC_MARGIN -> "pitch runs away";
+      case STATIC_MARGIN -> "foil unstable";
       case PITCH -> "deck tilted";
       case BOARD_CLEARANCE -> "touches chop";
     };

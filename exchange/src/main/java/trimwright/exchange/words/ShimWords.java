@@ -15,6 +15,40 @@ public record ShimWords(String headline, String fitting, String warning) {
   /** Angles below this are no shim at all: a twentieth of the trade's smallest step [degrees]. */
   private static final double NO_SHIM_DEGREES = 0.025;
 
+  private static final String BOLTS =
+      "A shim takes thread away from the bolts: use longer ones where fewer turns hold than the"
+          + " maker asks for, and check that they still clamp.";
+
+  /**
+   * The words for turning the stabilizer from where it stands now.
+   *
+   * @param up whether its leading edge goes up
+   * @param mounting side of the fuselage the stabilizer is bolted to
+   * @return where the wedge goes, and what it does to the bolts
+   */
+  static List<String> turn(boolean up, Mounting mounting) {
+    boolean above = mounting == Mounting.ABOVE;
+    return List.of(
+        "To turn that leading edge "
+            + (up ? "up" : "down")
+            + " the thick end of the added wedge goes to the "
+            + end(up, above)
+            + ", for your stabilizer sits "
+            + (above ? "on top of" : "under")
+            + " the fuselage.",
+        BOLTS);
+  }
+
+  /** Whether a shim is worth the name. */
+  static boolean isShim(double angle) {
+    return Math.abs(Shown.degrees(angle)) >= NO_SHIM_DEGREES;
+  }
+
+  private static String end(boolean up, boolean above) {
+    // On top of the fuselage the shim lifts what it is thick under; below it, it pushes that down.
+    return up == above ? "front" : "back";
+  }
+
   /**
    * The words for a stabilizer's shim.
    *
@@ -24,7 +58,7 @@ public record ShimWords(String headline, String fitting, String warning) {
    */
   public static ShimWords of(double angle, Mounting mounting) {
     double degrees = Shown.degrees(angle);
-    if (Math.abs(degrees) < NO_SHIM_DEGREES) {
+    if (!isShim(angle)) {
       return new ShimWords(
           "No shim.",
           "The stabilizer sits straight on its seat.",
@@ -33,8 +67,6 @@ public record ShimWords(String headline, String fitting, String warning) {
     }
     boolean up = degrees > 0;
     boolean above = mounting == Mounting.ABOVE;
-    // On top of the fuselage the shim lifts what it is thick under; below it, it pushes that down.
-    boolean thickInFront = up == above;
     return new ShimWords(
         "Stabilizer's leading edge "
             + Shown.decimals(Math.abs(degrees), 2).replaceAll("0$", "")
@@ -44,10 +76,9 @@ public record ShimWords(String headline, String fitting, String warning) {
         "The stabilizer is bolted "
             + (above ? "on top of" : "under")
             + " the fuselage: the shim's thick end goes to the "
-            + (thickInFront ? "front" : "back")
+            + end(up, above)
             + ", between fuselage and stabilizer.",
-        "A shim takes thread away from the bolts: use longer ones where fewer turns hold than the"
-            + " maker asks for, and check that they still clamp.");
+        BOLTS);
   }
 
   /** The words one after another. */

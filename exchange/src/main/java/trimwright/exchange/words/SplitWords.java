@@ -16,6 +16,14 @@ final class SplitWords {
   /** A foot share this near the wish counts as met [percent]. */
   private static final int SHARE_STEP_PERCENT = 5;
 
+  /**
+   * A rider complains as much of a degree of pitch as of a twentieth of the load on the wrong foot.
+   * Chosen; decides which of the two is named first.
+   */
+  static final double ANGLE_WEIGHT_DEGREES = 1;
+
+  static final double SHARE_WEIGHT = 0.05;
+
   private final CaseFile caseFile;
   private final String riddenSpeed;
   private final String wishedSpeed;
@@ -267,7 +275,7 @@ final class SplitWords {
     return text.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + text.substring(1);
   }
 
-  private static String upperFirst(String text) {
+  static String upperFirst(String text) {
     return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
   }
 }

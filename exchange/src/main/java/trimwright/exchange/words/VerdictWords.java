@@ -36,7 +36,8 @@ public record VerdictWords(String first, String second) {
         outcome instanceof TrimOutcome.NoTrim none
             ? noTrim(caseFile, none)
             : trimmed(caseFile, outcome.findPoint().orElseThrow());
-    return new VerdictWords(first, speeds(curve));
+    boolean waves = outcome.speed() < WaveWords.speed(caseFile);
+    return new VerdictWords(first, speeds(curve) + (waves ? " " + WaveWords.of(caseFile) : ""));
   }
 
   /**
@@ -69,10 +70,9 @@ public record VerdictWords(String first, String second) {
       case STALLED -> "Ride faster: at " + speed + " a wing is past its stall.";
       case THRUST_SHORT -> "Ride slower: the drive cannot push you at " + speed + need(none) + ".";
       case FEET_CANNOT_REACH ->
-          "Change speed, stance or set: at "
-              + speed
-              + none.wouldNeed().map(p -> reach(caseFile.rideCase().rider(), p)).orElse("")
-              + " no stance holds it.";
+          FootReach.find(none)
+              .map(reach -> reach(caseFile, speed, reach))
+              .orElse("Change speed, stance or set: at " + speed + " your feet cannot reach.");
     };
   }
 
@@ -83,15 +83,14 @@ public record VerdictWords(String first, String second) {
         .orElse("");
   }
 
-  private static String reach(Rider rider, TrimPoint point) {
-    double over =
-        point.footShare() > 1
-            ? (point.footShare() - 1) * rider.stance()
-            : -point.footShare() * rider.stance();
-    return " your weight would have to stand "
-        + Shown.decimals(Shown.mm(over), 0)
-        + " mm "
-        + (point.footShare() > 1 ? "ahead of your front foot:" : "behind your back foot:");
+  private static String reach(CaseFile caseFile, String speed, FootReach reach) {
+    String orders = new FeetCure(caseFile, reach.shift()).orders("at least ");
+    return (orders.isEmpty() ? "Change speed or set" : SplitWords.upperFirst(orders))
+        + ": at "
+        + speed
+        + " "
+        + reach.place()
+        + ".";
   }
 
   private static String trimmed(CaseFile caseFile, TrimPoint point) {
@@ -122,7 +121,7 @@ public record VerdictWords(String first, String second) {
           "Move your feet "
               + (point.footShare() > rider.wishedFootShare() ? "forward" : "back")
               + ", the weight stands too near one of them:";
-      case STATIC_MARGIN -> "Change the set, its pitch runs away with your feet still:";
+      case STATIC_MARGIN -> "Change the set, the foil by itself is unstable:";
       case PITCH ->
           "Ride " + (point.pitch() > 0 ? "faster" : "slower") + ", the deck is tilted too far:";
       case BOARD_CLEARANCE -> "Fly higher or find flatter water, the board touches the chop:";
@@ -133,7 +132,10 @@ public record VerdictWords(String first, String second) {
   private static String inside(Rider rider, TrimPoint point) {
     double turned = Shown.degrees(point.pitch() - rider.wishedPitch());
     double shifted = point.footShare() - rider.wishedFootShare();
-    if (Math.abs(turned) >= ANGLE_STEP_DEGREES) {
+    boolean feetFirst =
+        Math.abs(shifted) / SplitWords.SHARE_WEIGHT
+            > Math.abs(turned) / SplitWords.ANGLE_WEIGHT_DEGREES;
+    if (Math.abs(turned) >= ANGLE_STEP_DEGREES && !feetFirst) {
       return "Inside every limit, but more " + Shown.noseWord(turned) + " than you wish:";
     }
     if (Math.abs(shifted) >= SHARE_STEP) {

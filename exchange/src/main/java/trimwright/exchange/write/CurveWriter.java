@@ -9,6 +9,7 @@ import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.words.ReasonWords;
 import trimwright.exchange.words.Shown;
 import trimwright.exchange.words.VerdictWords;
+import trimwright.exchange.words.WaveWords;
 import trimwright.kernel.trim.Curve;
 import trimwright.kernel.trim.SpeedInterval;
 import trimwright.kernel.trim.TrimOutcome;
@@ -51,6 +52,7 @@ public final class CurveWriter {
     Optional<SpeedInterval> window = curve.rideableWindow();
     fields.number("rideable_from_kmh", kmh(end(window, true)));
     fields.number("rideable_to_kmh", kmh(end(window, false)));
+    fields.number("waves_left_out_below_kmh", Shown.kmh(WaveWords.speed(caseFile)));
     return document.text();
   }
 
@@ -58,7 +60,7 @@ public final class CurveWriter {
     fields.number("speed_kmh", Shown.kmh(outcome.speed())).text("outcome", Codes.of(outcome));
     writePoint(fields, outcome.findPoint());
     if (outcome instanceof TrimOutcome.NoTrim none) {
-      fields.text("reason", ReasonWords.of(none.reason()));
+      fields.text("reason", ReasonWords.of(none));
       none.wouldNeed()
           .ifPresentOrElse(
               p -> {
@@ -114,7 +116,7 @@ public final class CurveWriter {
                     .orElse(null)));
     row.add(point.map(p -> String.join(" ", Codes.of(p.brokenLimits()))).orElse(null));
     row.add(csvCell(PointColumn.MASS_CENTRE, point));
-    row.add(outcome instanceof TrimOutcome.NoTrim none ? ReasonWords.of(none.reason()) : null);
+    row.add(outcome instanceof TrimOutcome.NoTrim none ? ReasonWords.of(none) : null);
     Optional<TrimPoint> need =
         outcome instanceof TrimOutcome.NoTrim none ? none.wouldNeed() : Optional.empty();
     PointColumn.WOULD_NEED.forEach(column -> row.add(csvCell(column, need)));
@@ -153,6 +155,8 @@ public final class CurveWriter {
         + table.text()
         + "\n"
         + VerdictWords.speeds(curve)
+        + "\n"
+        + WaveWords.of(caseFile)
         + "\nPitch is nose-up positive; front is the front foot's share of the load.\n";
   }
 
@@ -177,7 +181,7 @@ public final class CurveWriter {
                   .collect(Collectors.joining(", ")));
     } else if (outcome instanceof TrimOutcome.NoTrim none) {
       row.addAll(List.of("-", "-", "-", "-", "-", "-", "-"));
-      row.add(ReasonWords.brief(none.reason()));
+      row.add(ReasonWords.brief(none));
     }
     return row;
   }

@@ -2,7 +2,9 @@ package trimwright.exchange.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -97,7 +99,7 @@ class CauseWordsTest {
 
   @Test
   void plainFaultsComeInTheOrderOfTheTrade() {
-    assertThat(RuleOut.LIST)
+    assertThat(RuleOut.listFor(Samples.caseFile()))
         .extracting(RuleOut::what)
         .containsExactly(
             "A loose bolt",
@@ -106,6 +108,16 @@ class CauseWordsTest {
             "Weed",
             "A nick",
             "The battery in the wrong place");
+  }
+
+  @Test
+  void nothingIsRuledOutThatTheCaseDoesNotHave() {
+    List<RuleOut> list =
+        RuleOut.listFor(Samples.caseFile(0.75, 0.85, false, 0, OptionalDouble.empty()));
+    assertThat(list)
+        .extracting(RuleOut::what)
+        .containsExactly("A loose bolt", "The stabilizer upside down", "Weed", "A nick");
+    assertThat(list.toString()).doesNotContain("propeller", "battery", "shim");
   }
 
   @ParameterizedTest

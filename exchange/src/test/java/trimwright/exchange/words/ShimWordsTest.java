@@ -25,6 +25,20 @@ class ShimWordsTest {
   }
 
   @ParameterizedTest
+  @CsvSource({
+    "true, ABOVE, front",
+    "true, BELOW, back",
+    "false, ABOVE, back",
+    "false, BELOW, front"
+  })
+  void aTurnSaysWhereTheAddedWedgeGoesAndMindsTheBolts(boolean up, Mounting mounting, String end) {
+    assertThat(String.join(" ", ShimWords.turn(up, mounting)))
+        .contains("leading edge " + (up ? "up" : "down"))
+        .contains("thick end of the added wedge goes to the " + end)
+        .contains("bolts");
+  }
+
+  @ParameterizedTest
   @CsvSource({"0, ABOVE", "0.01, BELOW"})
   void noShimIsSaidSo(double degrees, Mounting mounting) {
     assertThat(ShimWords.of(Math.toRadians(degrees), mounting).headline()).isEqualTo("No shim.");

@@ -2,12 +2,14 @@ package trimwright.exchange.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import trimwright.exchange.write.Samples;
 import trimwright.kernel.trim.Limit;
 import trimwright.kernel.trim.NoTrimReason;
+import trimwright.kernel.trim.TrimOutcome;
 
 class VerdictWordsTest {
 
@@ -18,11 +20,11 @@ class VerdictWordsTest {
         "10 | Ride faster: at 10.0 km/h the wings cannot carry you.",
         "14 | Ride faster: at 14.0 km/h a wing is past its stall.",
         "16 | Ride faster, the stall is only 2.4° away: at 16.0 km/h 6.6° nose-up,",
-        "20 | Inside every limit, but more nose-up than you wish: at 20.0 km/h 2.9° nose-up, 32 %",
+        "22 | Inside every limit, but less on the front foot than you wish: at 22.0 km/h 1.8°",
         "26 | Inside every limit, but more on the front foot than you wish: at 26.0 km/h 0.2°",
         "25.2 | Inside every limit and as you wish: at 25.2 km/h 0.5° nose-up, 59 % on the",
         "35 | Move your feet forward, the weight stands too near one of them:",
-        "37 | Change speed, stance or set: at 37.0 km/h your weight would have to stand 58 mm ahead",
+        "37 | Move both feet at least 58 mm forward, or the mast at least 58 mm back in its track: at",
         "39 | Ride slower: the drive cannot push you at 39.0 km/h, it would take"
       })
   void saysWhatToDoFirst(double kmh, String start) {
@@ -30,7 +32,48 @@ class VerdictWordsTest {
         VerdictWords.of(Samples.caseFile(), Samples.curve(), Samples.outcomeAt(kmh));
     assertThat(words.first()).startsWith(start);
     assertThat(words.second())
-        .isEqualTo("Rideable from 17.0 to 34.0 km/h; even feet at 21.4 and 33.2; level at 26.9.");
+        .isEqualTo(
+            "Rideable from 17.0 to 34.0 km/h; even feet at 21.4 and 33.2; level at 26.9."
+                + (kmh < 22.7 ? " " + WaveWords.of(Samples.caseFile()) : ""));
+  }
+
+  @Test
+  void wavesBeginToCountWhereTheDepthFroudeNumberIsThree() {
+    // 3 sqrt(9.80665 m/s² * 0.45 m) = 6.302 m/s
+    assertThat(WaveWords.of(Samples.caseFile()))
+        .isEqualTo(
+            "Below 22.7 km/h the surface makes waves that this model leaves out: read those lines"
+                + " with care.");
+  }
+
+  @Test
+  void feetOutOfReachSayOnWhichSideAndByHowMuch() {
+    TrimOutcome.NoTrim ahead = none(NoTrimReason.FEET_CANNOT_REACH, 1.12);
+    assertThat(ReasonWords.of(ahead))
+        .startsWith("Feet cannot reach: the pressure centre lies 58 mm ahead of your front foot.")
+        .contains("Move both feet at least 58 mm forward");
+    TrimOutcome.NoTrim behind = none(NoTrimReason.FEET_CANNOT_REACH, -0.25);
+    assertThat(ReasonWords.of(behind))
+        .contains("120 mm behind your back foot. Move both feet at least 120 mm back");
+    assertThat(ReasonWords.brief(behind)).isEqualTo("feet cannot reach by 120 mm behind");
+    assertThat(VerdictWords.of(Samples.caseFile(), Samples.curve(), behind).first())
+        .startsWith("Move both feet at least 120 mm back, or the mast at least 120 mm forward");
+    assertThat(ReasonWords.of(none(NoTrimReason.THRUST_SHORT, 0.5)))
+        .isEqualTo("Not enough power: it would take 5227 W at this speed.");
+  }
+
+  @Test
+  void feetAreNotSentOffTheBoard() {
+    FeetCure far = new FeetCure(Samples.caseFile(), 0.35);
+    assertThat(far.orders("")).isEqualTo("move the mast 350 mm back in its track");
+    assertThat(far.warnings()).hasSize(1);
+    assertThat(new FeetCure(Samples.caseFile(), 0.3).warnings()).isEmpty();
+    assertThat(new FeetCure(Samples.caseFile(), -0.9).orders("")).isEmpty();
+  }
+
+  private static TrimOutcome.NoTrim none(NoTrimReason reason, double share) {
+    return new TrimOutcome.NoTrim(
+        37 * Samples.KMH, reason, Optional.of(Samples.point(37, -2, share)));
   }
 
   @Test

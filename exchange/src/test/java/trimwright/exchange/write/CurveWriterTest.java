@@ -70,6 +70,8 @@ class CurveWriterTest {
             "foot_pressure_ahead_of_mast_mm",
             "thrust_n",
             "electric_power_w");
+    assertThat(unreachable.get("reason").stringValue())
+        .contains("58 mm ahead of your front foot", "at least 58 mm forward");
     assertThat(unreachable.get("would_need").get("foot_share").doubleValue()).isEqualTo(1.12);
   }
 
@@ -122,6 +124,8 @@ class CurveWriterTest {
     assertThat(json.get("level_speed_kmh").doubleValue()).isEqualTo(26.87);
     assertThat(json.get("rideable_intervals").get(0).get("from_kmh").doubleValue()).isEqualTo(17);
     assertThat(json.get("rideable_to_kmh").doubleValue()).isEqualTo(34);
+    assertThat(json.get("waves_left_out_below_kmh").doubleValue())
+        .isCloseTo(3 * Math.sqrt(9.80665 * 0.45) * 3.6, within(1e-8));
     JsonNode none = JsonMapper.shared().readTree(Documents.curve(Samples.emptyCurve()));
     assertThat(none.get("level_speed_kmh").isNull()).isTrue();
     assertThat(none.get("rideable_from_kmh").isNull()).isTrue();

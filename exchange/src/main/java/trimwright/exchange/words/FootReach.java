@@ -1,0 +1,50 @@
+package trimwright.exchange.words;
+
+import java.util.Optional;
+import trimwright.kernel.trim.TrimOutcome;
+import trimwright.kernel.trim.TrimPoint;
+
+/**
+ * How far the pressure centre lies outside the feet.
+ *
+ * @param ahead whether it lies ahead of the front foot (otherwise behind the back foot)
+ * @param distance from that foot [m], above 0
+ */
+record FootReach(boolean ahead, double distance) {
+
+  /** The reach missing, where a balance exists that the feet cannot make. */
+  static Optional<FootReach> find(TrimOutcome.NoTrim none) {
+    return none.wouldNeed().flatMap(FootReach::find);
+  }
+
+  private static Optional<FootReach> find(TrimPoint point) {
+    double share = point.footShare();
+    if (share > 1) {
+      return Optional.of(new FootReach(true, -point.forwardReserve()));
+    }
+    if (share < 0) {
+      double stance = point.forwardReserve() / (1 - share);
+      return Optional.of(new FootReach(false, -share * stance));
+    }
+    return Optional.empty();
+  }
+
+  /** Feet forward positive [m]. */
+  double shift() {
+    return ahead ? distance : -distance;
+  }
+
+  /** Rounded up, since less does not reach. */
+  String millimetres() {
+    return Shown.decimals(Math.ceil(Shown.mm(distance) - ROUNDING_MM), 0) + " mm";
+  }
+
+  /** What binary fractions add to a whole number of millimetres [mm]. */
+  private static final double ROUNDING_MM = 1e-6;
+
+  String place() {
+    return "the pressure centre lies "
+        + millimetres()
+        + (ahead ? " ahead of your front foot" : " behind your back foot");
+  }
+}

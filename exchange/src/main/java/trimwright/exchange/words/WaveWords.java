@@ -1,0 +1,37 @@
+package trimwright.exchange.words;
+
+import trimwright.exchange.read.CaseFile;
+import trimwright.kernel.rig.Craft;
+
+/** Says below which speed the waves that the model leaves out make its lift less certain. */
+public final class WaveWords {
+  /**
+   * Depth Froude number, speed over the root of gravity times depth, above which the surface acts
+   * nearly as one of constant pressure without waves [1]. Chosen.
+   */
+  private static final double LEAST_DEPTH_FROUDE = 3;
+
+  private WaveWords() {}
+
+  /**
+   * The speed below which waves count.
+   *
+   * @param caseFile the case; its front wing's depth decides
+   * @return [m/s]
+   */
+  public static double speed(CaseFile caseFile) {
+    return LEAST_DEPTH_FROUDE * Math.sqrt(Craft.GRAVITY * caseFile.rideCase().immersion());
+  }
+
+  /**
+   * The warning for a list of speeds.
+   *
+   * @param caseFile the case
+   * @return one sentence
+   */
+  public static String of(CaseFile caseFile) {
+    return "Below "
+        + Shown.decimals(Shown.kmh(speed(caseFile)), 1)
+        + " km/h the surface makes waves that this model leaves out: read those lines with care.";
+  }
+}
