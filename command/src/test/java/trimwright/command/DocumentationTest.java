@@ -15,6 +15,9 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
+import trimwright.exchange.write.Codes;
+import trimwright.kernel.trim.Limit;
+import trimwright.kernel.trim.NoTrimReason;
 
 /**
  * Runs every {@code ./run} line of the manual and holds what it prints against the manual. A line
@@ -93,6 +96,17 @@ class DocumentationTest {
                   .forEach(
                       option -> assertThat(chapter).as(name).contains("`" + option.longestName()));
             });
+  }
+
+  @Test
+  void theManualExplainsEveryOutcomeAndLimit() throws Exception {
+    String manual = Files.readString(MANUAL);
+    for (Limit limit : Limit.values()) {
+      assertThat(manual).contains("\n| `" + Codes.of(limit) + "` | ");
+    }
+    for (NoTrimReason reason : NoTrimReason.values()) {
+      assertThat(manual).contains("\n| `" + Codes.of(reason) + "` | ");
+    }
   }
 
   private void writeFilesShownIn(String manual) throws Exception {

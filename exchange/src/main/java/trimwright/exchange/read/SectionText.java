@@ -156,11 +156,20 @@ public final class SectionText {
     return joined;
   }
 
-  /** Some files begin with the numbers of points above and below; that pair is no point. */
+  /**
+   * Some files begin with the numbers of points above and below; that pair is no point. It is known
+   * by its sum, the leading edge counted once or twice, or by standing far from everything else.
+   */
   private static List<Point> withoutCounts(List<Point> points) {
     Point first = points.get(0);
-    return first.x() >= 2 && first.y() >= 2 && first.x() + first.y() == points.size() - 1
-        ? points.subList(1, points.size())
-        : points;
+    List<Point> rest = points.subList(1, points.size());
+    double sum = first.x() + first.y();
+    boolean counts =
+        first.x() >= 2
+            && first.y() >= 2
+            && first.x() == Math.rint(first.x())
+            && first.y() == Math.rint(first.y());
+    boolean apart = rest.stream().allMatch(p -> Math.hypot(p.x(), p.y()) < 2);
+    return counts && (sum == rest.size() || sum == rest.size() + 1 || apart) ? rest : points;
   }
 }

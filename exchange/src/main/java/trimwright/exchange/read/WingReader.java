@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import tools.jackson.databind.node.ObjectNode;
 import trimwright.exchange.read.Reading.Accepted;
 import trimwright.exchange.read.Reading.Refused;
@@ -25,6 +26,9 @@ public final class WingReader {
   private static final String WRAPPER = "front_wing";
   private static final List<String> BESIDE_WRAPPER = List.of("format", "name");
 
+  private static final String CASE_INSTEAD =
+      "This looks like a case file: use curve. A wing file holds the keys of setup.front_wing alone.";
+
   private WingReader() {}
 
   /**
@@ -35,7 +39,11 @@ public final class WingReader {
    * @return the wing, or everything that is wrong with the text; no text makes it throw
    */
   public static Reading<WingFile> read(String text, SectionFiles files) {
-    YamlTree tree = unwrapped(YamlParser.parse(text));
+    YamlTree whole = YamlParser.parse(text);
+    if (whole.root().filter(WingReader::isCase).isPresent()) {
+      return new Refused<>(List.of(new Problem("", OptionalInt.empty(), CASE_INSTEAD)));
+    }
+    YamlTree tree = unwrapped(whole);
     Findings findings = new Findings(tree);
     if (tree.root().isEmpty()) {
       return new Refused<>(Problem.all(findings));
@@ -55,6 +63,10 @@ public final class WingReader {
             Digest.of(Canonical.text(filled, sections)),
             shape.orElseThrow(),
             CaseMapping.finish(root)));
+  }
+
+  private static boolean isCase(ObjectNode root) {
+    return root.has("rider") && root.has("setup");
   }
 
   /** The tree with the keys of the wing at its top, wherever they stood. */

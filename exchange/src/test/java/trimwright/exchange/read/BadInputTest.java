@@ -76,6 +76,31 @@ class BadInputTest {
                 + " from 0.9 to 2.4 m."),
         new Row(
             "height_m: 1.78",
+            "height_m: 1,78",
+            "line 2: rider.height_m is \"1,78\", a text (write a decimal point)."),
+        new Row(
+            "kit_mass_kg: 6, height_m: 1.78",
+            "kit_mass_kg: 3,5, height_m: 1,78",
+            "line 2: rider.kit_mass_kg is \"3,5\", a text (write a decimal point).",
+            "line 2: rider.height_m is \"1,78\", a text (write a decimal point)."),
+        new Row(
+            "skill: linking",
+            "skill: \"lin\\x85king\"",
+            "line 3: rider.skill holds a control character (U+0085); write plain text on one line."),
+        new Row(
+            "skill: linking",
+            "skill: \"lin\\u202Eking\"",
+            "line 3: rider.skill holds a control character (U+202E); write plain text on one line."),
+        new Row(
+            "skill: linking",
+            "skill: lin\u001bking",
+            "line 3: This line holds a control character (U+001B); remove it."),
+        new Row(
+            "skill: linking",
+            "skill: linking, skill: surf",
+            "line 3: rider.skill stands twice on line 3."),
+        new Row(
+            "height_m: 1.78",
             "height_m: ",
             "line 2: rider.height_m has no value; wanted is a number from 0.9 to 2.4 m."),
         new Row(
@@ -182,7 +207,7 @@ class BadInputTest {
         new Row(
             "height_m: 1.78",
             "height_m: 1.78, height_m: 1.80",
-            "line 2: rider.height_m stands twice, on line 2 and on line 2."),
+            "line 2: rider.height_m stands twice on line 2."),
         new Row(
             "ride:    {mast_immersion_mm: 450}",
             "ride:    {mast_immersion_mm: 450}\nwater: {}",
@@ -241,7 +266,7 @@ class BadInputTest {
         new Row(
             "thickness_mm: 16",
             "thickness_mm: 48, chord_mm: 40",
-            "line 7: setup.mast.chord_mm stands twice, on line 7 and on line 7."),
+            "line 7: setup.mast.chord_mm stands twice on line 7."),
         new Row(
             "chord_mm: 120, thickness_mm: 16",
             "chord_mm: 41, thickness_mm: 48",

@@ -86,6 +86,9 @@ class SectionTextTest {
     String lists = text(upper, "%.6f %.6f%n") + "\n" + text(lower, "%.6f %.6f%n");
     assertSame(lists);
     assertSame("Two lists\n 41. 41.\n\n" + lists);
+    assertSame("41. 41.\n" + lists);
+    assertSame("41. 41.\n" + outline(THICKNESS));
+    assertSame("80. 80.\n" + outline(THICKNESS));
   }
 
   @Test

@@ -131,13 +131,26 @@ class WingReaderTest {
   }
 
   @Test
+  void saysWhatIsMissingByExample() {
+    assertThat(problems("section: naca2412"))
+        .containsExactly(
+            "area_cm2 is missing; wanted is a number in cm², such as 1500.",
+            "span_mm is missing; wanted is a number in mm, such as 900.",
+            "root_chord_mm is missing; wanted is a number in mm, such as 215.",
+            "tip_chord_mm is missing; wanted is a number in mm, such as 60.");
+  }
+
+  @Test
   void refusesWhatIsNoWing() {
     assertThat(problems("front_wing: " + SHEET + "\ncolour: red\n"))
         .singleElement()
         .asString()
         .startsWith("line 2: colour is not a known key");
     assertThat(problems("front_wing: 3")).isNotEmpty();
-    assertThat(problems(Texts.EXAMPLE)).isNotEmpty();
+    assertThat(problems(Texts.EXAMPLE))
+        .singleElement()
+        .asString()
+        .startsWith("This looks like a case file: use curve.");
   }
 
   private static WingFile wing(String text) {

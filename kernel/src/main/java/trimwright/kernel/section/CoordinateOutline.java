@@ -1,6 +1,7 @@
 package trimwright.kernel.section;
 
 import java.util.Arrays;
+import java.util.Locale;
 import trimwright.kernel.numeric.CubicSpline;
 
 /**
@@ -72,6 +73,11 @@ final class CoordinateOutline {
     return aligned(points);
   }
 
+  /** A length for a sentence [chords]: four decimals tell where to look. */
+  private static String shown(double length) {
+    return String.format(Locale.ROOT, "%.4f", length);
+  }
+
   /** Drops repeated neighbours, and refuses what is not a number. */
   private static double[][] distinct(double[] x, double[] y) {
     double size = 0;
@@ -136,7 +142,7 @@ final class CoordinateOutline {
               + " its ends at most "
               + WIDEST_TRAILING_EDGE
               + " chords apart, were "
-              + gap);
+              + shown(gap));
     }
     double cos = (edgeX - noseX) / (chord * chord);
     double sin = (edgeY - noseY) / (chord * chord);
@@ -234,7 +240,7 @@ final class CoordinateOutline {
               + " to "
               + NacaShape.THICKEST
               + " chords, was "
-              + thickness);
+              + shown(thickness));
     }
     return shape;
   }
@@ -250,7 +256,7 @@ final class CoordinateOutline {
     if (gap < -COORDINATE_ROUNDING) {
       throw new IllegalArgumentException(
           "the surfaces of an outline must not cross, crossed at "
-              + distance
+              + shown(distance)
               + " chords behind the leading edge");
     }
     double least = Math.min(COORDINATE_ROUNDING, NARROWEST_WEDGE * (1 - distance));
@@ -308,7 +314,7 @@ final class CoordinateOutline {
               "the "
                   + which
                   + " surface of an outline must run from edge to edge without turning back, turned at "
-                  + behind
+                  + shown(behind)
                   + " chords behind the leading edge");
         }
         root[n] = place;

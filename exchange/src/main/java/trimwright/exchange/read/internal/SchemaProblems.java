@@ -64,7 +64,7 @@ public final class SchemaProblems {
   private Finding problem(Error error, String path, String place) {
     String message =
         switch (error.getKeyword() == null ? "false" : error.getKeyword()) {
-          case "required" -> place + " is missing; wanted is " + wanted(place) + ".";
+          case "required" -> place + " is missing; wanted is " + missing(place) + ".";
           case "additionalProperties" -> unknown(path, error.getProperty());
           case "type", "minimum", "maximum", "enum", "pattern", "minLength", "maxLength" ->
               wrong(place, error.getInstanceNode());
@@ -185,6 +185,21 @@ public final class SchemaProblems {
               + schema.get("maxLength").intValue()
               + " characters";
     };
+  }
+
+  /** What a missing key is; where its range says little, an example says more. */
+  private String missing(String place) {
+    Optional<JsonNode> example = book.find(place).map(schema -> schema.path("examples").get(0));
+    return example.isEmpty()
+        ? wanted(place)
+        : "a number"
+            + book.find(place)
+                .map(SchemaProblems::unit)
+                .filter(u -> !u.isEmpty())
+                .map(u -> " in" + u)
+                .orElse("")
+            + ", such as "
+            + Words.number(example.get().doubleValue());
   }
 
   private static String unit(JsonNode schema) {

@@ -39,6 +39,8 @@ public final class YamlParser {
   /** A case has some hundred values; wings of 100 stations have a thousand. */
   private static final int MOST_VALUES = 10_000;
 
+  private static final String WHOLE = "[-+]?[0-9]+";
+
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
   private final Iterator<Event> events;
@@ -75,6 +77,13 @@ public final class YamlParser {
               + " characters long, permitted are up to "
               + LARGEST_TEXT
               + ".");
+    }
+    OptionalInt control = ControlCharacters.findInText(text);
+    if (control.isPresent()) {
+      int at = control.getAsInt();
+      return refused(
+          OptionalInt.of(1 + (int) text.substring(0, at).chars().filter(c -> c == '\n').count()),
+          "This line holds " + ControlCharacters.name(text, at) + "; remove it.");
     }
     YamlText tidy = YamlText.of(text);
     if (tidy.mixedLine().isPresent()) {
@@ -182,6 +191,8 @@ public final class YamlParser {
     if (!(start instanceof MappingStartEvent)) {
       throw new Stop("The text ends too early.");
     }
+    // The key before, where its value may be the part of a number before a decimal comma
+    String before = "";
     for (Event event = events.next();
         event.getEventId() != Event.ID.MappingEnd;
         event = events.next()) {
@@ -190,19 +201,36 @@ public final class YamlParser {
           report(event, path, "A key below %s carries an anchor or a type tag.");
         }
         String key = scalar.getValue();
+        Event content = events.next();
+        if (isDecimals(scalar, content, before)) {
+          report(
+              event,
+              Paths.child(path, before),
+              "%s is \""
+                  + written.get(Paths.child(path, before))
+                  + ","
+                  + key
+                  + "\", a text (write a decimal point).");
+          before = "";
+          continue;
+        }
         String child = Paths.child(path, key);
         boolean twice = group.has(key);
         if (twice) {
+          int first = lines.get(child);
           report(
               event,
               child,
-              "%s stands twice, on line " + lines.get(child) + " and on line " + line(event) + ".");
+              first == line(event)
+                  ? "%s stands twice on line " + first + "."
+                  : "%s stands twice, on line " + first + " and on line " + line(event) + ".");
         }
         lines.putIfAbsent(child, line(event));
-        JsonNode value = value(events.next(), child, depth + 1);
+        JsonNode value = value(content, child, depth + 1);
         if (!twice) {
           group.set(key, value);
         }
+        before = written.getOrDefault(child, "").matches(WHOLE) && value.isNumber() ? key : "";
       } else {
         report(event, path, "A key below %s is not a plain word.");
         value(event, path, depth + 1);
@@ -212,9 +240,25 @@ public final class YamlParser {
     return group;
   }
 
+  /** In {@code {mass_kg: 82,5}} YAML takes the decimals for a key without a value. */
+  private static boolean isDecimals(ScalarEvent key, Event value, String before) {
+    return !before.isEmpty()
+        && key.isPlain()
+        && key.getValue().matches("[0-9]+")
+        && value instanceof ScalarEvent nothing
+        && nothing.isPlain()
+        && nothing.getValue().isEmpty();
+  }
+
   private JsonNode scalar(ScalarEvent scalar, String path) {
     String text = scalar.getValue();
     written.putIfAbsent(path, text);
+    OptionalInt control = ControlCharacters.find(text);
+    if (control.isPresent()) {
+      String name = ControlCharacters.name(text, control.getAsInt());
+      report(scalar, path, "%s holds " + name + "; write plain text on one line.");
+      return NODES.nullNode();
+    }
     if (!scalar.isPlain()) {
       return NODES.stringNode(text);
     }
