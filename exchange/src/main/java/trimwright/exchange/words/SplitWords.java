@@ -3,19 +3,23 @@ package trimwright.exchange.words;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import trimwright.exchange.read.CaseFile;
 import trimwright.kernel.cause.CauseOutcome;
 import trimwright.kernel.cause.CauseParts;
+import trimwright.kernel.trim.Limit;
+import trimwright.kernel.trim.TrimPoint;
 
-/** The words of one split; {@link CauseWords} is its door. */
+/**
+ * The words of one split; {@link CauseWords} is its door.
+ *
+ * <p>What is named first: a measurement that the computation cannot explain; then a wing near its
+ * stall or a foil unstable by itself at the wished speed; then pitch or feet, whichever is the
+ * larger complaint, a degree counting as much as a twentieth of the load.
+ */
 final class SplitWords {
-  /** The trade's step for angles: less is not worth a spanner [degrees]. */
-  private static final BigDecimal ANGLE_STEP = new BigDecimal("0.5");
-
-  /** A foot share this near the wish counts as met [percent]. */
-  private static final int SHARE_STEP_PERCENT = 5;
-
   /**
    * A rider complains as much of a degree of pitch as of a twentieth of the load on the wrong foot.
    * Chosen; decides which of the two is named first.
@@ -24,7 +28,14 @@ final class SplitWords {
 
   static final double SHARE_WEIGHT = 0.05;
 
-  private final CaseFile caseFile;
+  /** The trade's step for angles: less is not worth a spanner [degrees]. */
+  private static final BigDecimal ANGLE_STEP = new BigDecimal("0.5");
+
+  /** A measurement further off than this speaks against the case file or the gear [degrees]. */
+  private static final BigDecimal FAR_OFF = new BigDecimal("2");
+
+  private final TrimPoint riddenPoint;
+  private final TrimPoint wishedPoint;
   private final String riddenSpeed;
   private final String wishedSpeed;
 
@@ -35,16 +46,14 @@ final class SplitWords {
   private final BigDecimal wished;
   private final BigDecimal wanted;
   private final Optional<BigDecimal> measured;
-  private final long riddenShare;
-  private final long wishedShare;
-  private final long wantedShare;
-  private final long setMillimetres;
-  private final long frontKilograms;
+  private final FeetWords feet;
+  private final WedgeWords wedge;
 
   SplitWords(CaseFile caseFile, CauseOutcome.Split split) {
-    this.caseFile = caseFile;
-    BigDecimal from = Shown.rounded(Shown.kmh(split.ridden().speed()), 1);
-    BigDecimal to = Shown.rounded(Shown.kmh(split.wished().speed()), 1);
+    riddenPoint = split.ridden();
+    wishedPoint = split.wished();
+    BigDecimal from = Shown.rounded(Shown.kmh(riddenPoint.speed()), 1);
+    BigDecimal to = Shown.rounded(Shown.kmh(wishedPoint.speed()), 1);
     riddenSpeed = from.toPlainString() + " km/h";
     wishedSpeed = to.toPlainString() + " km/h";
     faster = to.subtract(from);
@@ -56,28 +65,33 @@ final class SplitWords {
         pitch.measured().isPresent()
             ? Optional.of(tenth(pitch.measured().getAsDouble()))
             : Optional.empty();
-    CauseParts share = split.footShare();
-    riddenShare = percent(share.ridden());
-    wishedShare = percent(share.atWishedSpeed());
-    wantedShare = percent(share.wanted());
-    setMillimetres = Shown.rounded(Shown.mm(split.footPressure().setPart()), 0).longValue();
-    frontKilograms = Shown.rounded(split.wished().frontLeg(), 0).longValue();
+    feet = new FeetWords(caseFile, split);
+    wedge = new WedgeWords(caseFile.rideCase().setup().mast().baseAngle(), wishedPoint, setPart());
   }
 
   String headline() {
-    if (unexplained().abs().compareTo(ANGLE_STEP) >= 0
-        && unexplained().abs().compareTo(speedPart().abs().max(setPart().abs())) >= 0) {
+    if (listFirst()) {
       return "Check the list first: "
           + unexplained().abs().toPlainString()
           + "° of what you measured is neither speed nor set.";
     }
-    boolean speedMatters = matters(speedPart());
-    boolean setMatters = matters(setPart());
-    if (!speedMatters && !setMatters) {
-      return feetRight()
-          ? "Change nothing: deck and feet are where you want them."
-          : "Leave the deck's angle, and " + feetFirst() + ".";
+    if (wishedPoint.brokenLimits().contains(Limit.STALL_MARGIN)) {
+      return "Ride faster or take a larger front wing: at your wished speed the wing is near its"
+          + " stall.";
     }
+    if (wishedPoint.brokenLimits().contains(Limit.STATIC_MARGIN)) {
+      return "Change the set first, a larger stabilizer or a longer fuselage: at your wished speed"
+          + " the foil by itself is unstable.";
+    }
+    if (feet.louderThan(speedPart().abs().max(setPart().abs()).max(whole().abs()))) {
+      return feet.headline();
+    }
+    return pitchHeadline();
+  }
+
+  private String pitchHeadline() {
+    boolean speedMatters = matters(speedPart());
+    boolean setMatters = wedge.felt();
     if (speedMatters && setMatters && !paceHelps()) {
       return matters(whole())
           ? "Change the set before you change speed: at "
@@ -89,16 +103,43 @@ final class SplitWords {
               + riddenSpeed
               + ", and only there.";
     }
-    if (speedMatters && !(setMatters && setPart().abs().compareTo(speedPart().abs()) > 0)) {
-      return paceFirst() + (setMatters ? ", then see to the set" : "") + ": " + shareOf() + ".";
+    if (speedMatters
+        && paceHelps()
+        && !(setMatters && setPart().abs().compareTo(speedPart().abs()) > 0)) {
+      return paceFirst()
+          + (setMatters ? ", then see to the set" : "")
+          + ": "
+          + shareOf()
+          + (feet.worseAtWishedSpeed() ? ", but your feet get worse" : "")
+          + ".";
     }
-    return (speedMatters ? "Change the set before the speed: " : "Change the set, not the speed: ")
-        + wedge()
-        + ", or a front wing that carries you flatter.";
+    if (setMatters) {
+      return (speedMatters
+              ? "Change the set before the speed: "
+              : "Change the set, not the speed: ")
+          + wedge.order()
+          + ".";
+    }
+    if (feet.rightAtWishedSpeedOnly()) {
+      return paceFirst() + " for your feet: the deck's angle can stay.";
+    }
+    if (matters(whole())) {
+      return "Leave the deck's angle: "
+          + turn(whole())
+          + " is small, and few riders feel it"
+          + (feet.right() ? "." : "; see to your feet.");
+    }
+    return feet.right()
+        ? "Change nothing: deck and feet are where you want them."
+        : "Leave the deck's angle and see to your feet.";
   }
 
   List<String> sentences() {
     List<String> all = new ArrayList<>();
+    limits(riddenPoint, riddenSpeed).ifPresent(all::add);
+    if (faster.signum() != 0) {
+      limits(wishedPoint, wishedSpeed).ifPresent(all::add);
+    }
     all.add(
         "At "
             + riddenSpeed
@@ -109,7 +150,14 @@ final class SplitWords {
             + ".");
     measured.ifPresent(m -> all.add(measuredSentence(m)));
     all.add(splitSentence());
-    if (matters(speedPart()) && paceHelps() && faster.signum() != 0) {
+    if (listFirst()) {
+      all.add(
+          "Do nothing of what follows before the list is done: it holds only if the list is clean.");
+    }
+    if (matters(speedPart())
+        && paceHelps()
+        && faster.signum() != 0
+        && !wishedPoint.brokenLimits().contains(Limit.STALL_MARGIN)) {
       all.add(
           paceFirst()
               + " and the deck settles "
@@ -118,25 +166,25 @@ final class SplitWords {
               + ".");
     }
     if (matters(setPart())) {
-      all.add(
-          "For the set's part put "
-              + wedge()
-              + ": it turns the deck and leaves the load on your feet as it is.");
+      all.add(wedge.sentence());
     }
-    all.add(feetSentence());
-    if (!feetRight()) {
-      all.add(feetCures());
-      if (caseFile.rideCase().setup().shim() != 0) {
-        all.addAll(shimSentences());
-      }
-    }
+    all.add(feet.sentence());
+    all.addAll(feet.cures());
     return all;
   }
 
-  private List<String> shimSentences() {
-    ShimWords shim =
-        ShimWords.of(caseFile.rideCase().setup().shim(), caseFile.notes().stabilizerMounting());
-    return List.of("As it is shimmed now: " + lowerFirst(shim.headline()) + " " + shim.fitting());
+  private static Optional<String> limits(TrimPoint point, String speed) {
+    if (point.brokenLimits().isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        "At "
+            + speed
+            + " this is outside the limits. "
+            + point.brokenLimits().stream()
+                .sorted()
+                .map(ReasonWords::of)
+                .collect(Collectors.joining(" ")));
   }
 
   private String measuredSentence(BigDecimal m) {
@@ -153,55 +201,27 @@ final class SplitWords {
   }
 
   private String splitSentence() {
+    String set = setPart().signum() == 0 ? "the set is right" : "the set makes " + turn(setPart());
     if (faster.signum() == 0) {
-      return "You ride at your wished speed, so speed has no part in it: the set makes "
-          + turn(setPart())
-          + ".";
+      return "You ride at your wished speed, so speed has no part in it: " + set + ".";
     }
     return "Riding "
         + faster.abs().toPlainString()
         + " km/h "
         + (faster.signum() > 0 ? "slower" : "faster")
-        + " than you wish makes "
-        + turn(speedPart())
-        + "; the set makes "
-        + turn(setPart())
-        + ". Together: "
-        + turn(whole())
-        + ".";
+        + " than you wish "
+        + (speedPart().signum() == 0 ? "changes nothing" : "makes " + turn(speedPart()))
+        + "; "
+        + set
+        + "."
+        + together();
   }
 
-  private String feetSentence() {
-    return "Feet: the front foot carries "
-        + riddenShare
-        + " % at "
-        + riddenSpeed
-        + " and "
-        + wishedShare
-        + " % ("
-        + frontKilograms
-        + " kg) at "
-        + wishedSpeed
-        + "; you want "
-        + wantedShare
-        + " %"
-        + (feetRight() ? ", so the feet are right." : ".");
-  }
-
-  private String feetCures() {
-    return upperFirst(feetFirst())
-        + ", or turn the stabilizer's leading edge "
-        // Lift at the back presses the nose down, and the weight must go back to hold it up.
-        + (setMillimetres > 0 ? "up" : "down")
-        + ", half a degree at a time. These are two cures for one mismatch: take one, not a bit of"
-        + " both.";
-  }
-
-  private String feetFirst() {
-    return "move both feet "
-        + Math.abs(setMillimetres)
-        + " mm "
-        + (setMillimetres > 0 ? "forward" : "back");
+  private String together() {
+    if (whole().signum() != 0) {
+      return " Together: " + turn(whole()) + ".";
+    }
+    return setPart().signum() == 0 ? "" : " Together they cancel.";
   }
 
   private String paceFirst() {
@@ -220,16 +240,10 @@ final class SplitWords {
             : " is speed, next to nothing the set");
   }
 
-  private String wedge() {
-    // A thick back end lifts the board's tail off the mast: nose down.
-    return "a wedge of "
-        + setPart().abs().toPlainString()
-        + "° under the mast's base, thick end to the "
-        + (setPart().signum() > 0 ? "back" : "front");
-  }
-
-  private boolean feetRight() {
-    return Math.abs(wishedShare - wantedShare) < SHARE_STEP_PERCENT;
+  private boolean listFirst() {
+    return matters(unexplained())
+        && (unexplained().abs().compareTo(FAR_OFF) > 0
+            || unexplained().abs().compareTo(speedPart().abs().max(setPart().abs())) >= 0);
   }
 
   private BigDecimal whole() {
@@ -258,24 +272,18 @@ final class SplitWords {
   }
 
   private static String turn(BigDecimal degrees) {
-    return degrees.signum() == 0
-        ? "nothing"
-        : degrees.abs().toPlainString() + "° " + Shown.noseWord(degrees.doubleValue());
+    return degrees.abs().toPlainString() + "° " + Shown.noseWord(degrees.doubleValue());
   }
 
   private static BigDecimal tenth(double angle) {
     return Shown.rounded(Shown.degrees(angle), 1);
   }
 
-  private static long percent(double share) {
-    return Shown.rounded(share * 100, 0).longValue();
-  }
-
-  private static String lowerFirst(String text) {
-    return text.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + text.substring(1);
+  static String lowerFirst(String text) {
+    return text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
   }
 
   static String upperFirst(String text) {
-    return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 }

@@ -2,6 +2,7 @@ package trimwright.exchange.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -14,7 +15,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.write.Samples;
 import trimwright.kernel.cause.CauseOutcome;
+import trimwright.kernel.trim.Limit;
 import trimwright.kernel.trim.NoTrimReason;
+import trimwright.kernel.trim.TrimPoint;
 
 class CauseWordsTest {
 
@@ -23,6 +26,11 @@ class CauseWordsTest {
     return CauseWords.of(
         caseFile,
         Samples.split(caseFile, Samples.point(18, ridden, 0.3), Samples.point(25, wished, share)));
+  }
+
+  private static CauseWords words(TrimPoint ridden, TrimPoint wished) {
+    CaseFile caseFile = Samples.caseFile();
+    return CauseWords.of(caseFile, Samples.split(caseFile, ridden, wished));
   }
 
   private static String all(CauseWords words) {
@@ -42,8 +50,9 @@ class CauseWordsTest {
   void setIsNamedFirstWhereTheSetIsTheCause() {
     CauseWords words = words(4.2, 3.9, 0.55);
     assertThat(words.headline())
-        .startsWith("Change the set, not the speed: a wedge of 3.9° under the mast's base")
-        .contains("thick end to the back");
+        .isEqualTo(
+            "Change the set, not the speed: a wedge of 3.9° under the mast's base, thick end to the"
+                + " back, or a larger front wing.");
     assertThat(all(words)).contains("so the feet are right");
   }
 
@@ -51,18 +60,25 @@ class CauseWordsTest {
   void noseDownSetTurnsTheWedgeRound() {
     assertThat(words(-4, -3, 0.55).headline())
         .startsWith("Change the set before the speed: a wedge of 3.0°")
-        .contains("thick end to the front");
+        .endsWith("thick end to the front, or a smaller front wing.");
   }
 
   @Test
   void movingFeetAndChangingGearAreOneMismatchWithTwoCures() {
     String tooMuchFront = all(words(0.2, 0.1, 0.80));
     assertThat(tooMuchFront)
-        .contains("Move both feet 120 mm forward, or turn the stabilizer's leading edge up")
-        .contains("two cures for one mismatch");
+        .contains(
+            "Move both feet 120 mm forward, or the mast 120 mm back in its track, or turn the"
+                + " stabilizer's leading edge up")
+        .contains("cures for one mismatch")
+        .contains("thick end of the added wedge goes to the front")
+        .contains("takes thread away from the bolts");
     String tooLittleFront = all(words(0.2, 0.1, 0.30));
     assertThat(tooLittleFront)
-        .contains("Move both feet 120 mm back, or turn the stabilizer's leading edge down");
+        .contains(
+            "Move both feet 120 mm back, or the mast 120 mm forward in its track, or turn the"
+                + " stabilizer's leading edge down")
+        .contains("thick end of the added wedge goes to the back");
   }
 
   @Test
@@ -82,7 +98,80 @@ class CauseWordsTest {
 
   @Test
   void nothingToChangeIsSaidSo() {
-    assertThat(words(0.2, 0.1, 0.55).headline()).startsWith("Change nothing");
+    CauseWords words = words(Samples.point(18, 0.2, 0.55), Samples.point(25, 0.1, 0.55));
+    assertThat(words.headline()).startsWith("Change nothing");
+    CauseWords right = words(Samples.point(25, 0, 0.55), Samples.point(25, 0, 0.55));
+    assertThat(all(right)).contains("the set is right.").containsOnlyOnce("at 25.0 km/h;");
+  }
+
+  @Test
+  void theLargerComplaintLeads() {
+    CauseWords words = words(Samples.point(25, 0.7, 0.37), Samples.point(25, 0.7, 0.37));
+    assertThat(words.headline())
+        .isEqualTo(
+            "Your feet first: move both feet 86 mm back; the front foot carries 37 % at 25.0 km/h"
+                + " and you want 55 %.");
+    assertThat(all(words))
+        .contains("0.7° nose-up is small: few riders feel it")
+        .doesNotContain("under the mast's base");
+    assertThat(words(Samples.point(18, 0.1, 0.3), Samples.point(25, 0.1, 0.55)).headline())
+        .isEqualTo("Ride 7 km/h faster for your feet: the deck's angle can stay.");
+  }
+
+  @Test
+  void aSpeedThatMakesTheFeetWorseIsSaidSo() {
+    CauseWords words = words(Samples.point(18, 6, 0.5), Samples.point(25, 0.2, 0.4));
+    assertThat(words.headline())
+        .startsWith("Ride 7 km/h faster:")
+        .endsWith("but your feet get worse.");
+    assertThat(all(words)).contains("Riding faster makes the feet worse.");
+  }
+
+  @Test
+  void aWingNearItsStallGetsNoWedge() {
+    TrimPoint near = Samples.point(25, 11.2, 0.55, Limit.STALL_MARGIN, Limit.PITCH);
+    CauseWords words = words(near, near);
+    assertThat(words.headline())
+        .isEqualTo(
+            "Ride faster or take a larger front wing: at your wished speed the wing is near its"
+                + " stall.");
+    assertThat(words.sentences().get(0))
+        .isEqualTo(
+            "At 25.0 km/h this is outside the limits. Too near the stall. The deck is tilted too"
+                + " far.");
+    assertThat(all(words)).contains("No wedge for that").doesNotContain("a wedge of");
+  }
+
+  @Test
+  void aWedgeIsOfferedOnlyWhereItMayBeFitted() {
+    assertThat(words(5.2, 5.1, 0.55).headline())
+        .isEqualTo("Change the set, not the speed: a larger front wing.");
+    assertThat(all(words(5.2, 5.1, 0.55))).contains("5.1° nose-up is more than the 5°");
+    TrimPoint point = Samples.point(25, 4, 0.55);
+    assertThat(new WedgeWords(Math.toRadians(-6), point, new BigDecimal("4.0")).order())
+        .startsWith("a wedge of 4.0°");
+    WedgeWords outside = new WedgeWords(Math.toRadians(-7), point, new BigDecimal("4.0"));
+    assertThat(outside.order()).isEqualTo("a larger front wing");
+    assertThat(outside.sentence()).contains("the mast's base would stand at -11.0°");
+  }
+
+  @Test
+  void anUnstableFoilIsNamedAsSuch() {
+    TrimPoint unstable = Samples.point(25, 3, 0.55, Limit.STATIC_MARGIN);
+    CauseWords words = words(Samples.point(18, 5, 0.55), unstable);
+    assertThat(words.headline()).contains("the foil by itself is unstable");
+    assertThat(words.sentences().get(0)).startsWith("At 25.0 km/h").contains("foil by itself");
+  }
+
+  @Test
+  void aMeasurementFarOffSoftensTheOrders() {
+    CaseFile caseFile = Samples.measured(6.5);
+    CauseWords words =
+        CauseWords.of(
+            caseFile,
+            Samples.split(caseFile, Samples.point(18, 4, 0.55), Samples.point(25, 0, 0.55)));
+    assertThat(words.headline()).startsWith("Check the list first: 2.5°");
+    assertThat(all(words)).contains("it holds only if the list is clean");
   }
 
   @Test

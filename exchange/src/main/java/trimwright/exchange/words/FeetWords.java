@@ -1,0 +1,145 @@
+package trimwright.exchange.words;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import trimwright.exchange.read.CaseFile;
+import trimwright.kernel.cause.CauseOutcome;
+
+/** The words about the load on the feet. */
+final class FeetWords {
+  /** A foot share this near the wish counts as met [percent]. */
+  private static final long SHARE_STEP_PERCENT = 5;
+
+  private final CaseFile caseFile;
+  private final BigDecimal riddenKmh;
+  private final BigDecimal wishedKmh;
+  private final long ridden;
+  private final long wished;
+  private final long wanted;
+  private final long frontKilograms;
+
+  /** Pressure centre at the wished speed ahead of where it is wanted [m]. */
+  private final double shift;
+
+  private final FeetCure cure;
+
+  FeetWords(CaseFile caseFile, CauseOutcome.Split split) {
+    this.caseFile = caseFile;
+    riddenKmh = Shown.rounded(Shown.kmh(split.ridden().speed()), 1);
+    wishedKmh = Shown.rounded(Shown.kmh(split.wished().speed()), 1);
+    ridden = percent(split.footShare().ridden());
+    wished = percent(split.footShare().atWishedSpeed());
+    wanted = percent(split.footShare().wanted());
+    frontKilograms = Shown.rounded(split.wished().frontLeg(), 0).longValue();
+    shift = split.footPressure().setPart();
+    cure = new FeetCure(caseFile, shift);
+  }
+
+  /** Whether the feet are as wished at the wished speed. */
+  boolean right() {
+    return right(wished);
+  }
+
+  /** Whether only the speed ridden puts the wrong load on the feet. */
+  boolean rightAtWishedSpeedOnly() {
+    return right() && !right(ridden);
+  }
+
+  /** Whether the feet complain more than this much pitch [degrees]. */
+  boolean louderThan(BigDecimal degrees) {
+    return !right()
+        && Math.abs(wished - wanted) / (100 * SplitWords.SHARE_WEIGHT)
+            > degrees.doubleValue() / SplitWords.ANGLE_WEIGHT_DEGREES;
+  }
+
+  /** Whether going from the speed ridden to the wished one makes the feet worse. */
+  boolean worseAtWishedSpeed() {
+    return Math.abs(wished - wanted) - Math.abs(ridden - wanted) >= SHARE_STEP_PERCENT;
+  }
+
+  private boolean betterAtWishedSpeed() {
+    return Math.abs(ridden - wanted) - Math.abs(wished - wanted) >= SHARE_STEP_PERCENT;
+  }
+
+  /** What to do about the feet first, and why. */
+  String headline() {
+    return "Your feet first: "
+        + first()
+        + "; the front foot carries "
+        + wished
+        + " % at "
+        + wishedKmh.toPlainString()
+        + " km/h and you want "
+        + wanted
+        + " %.";
+  }
+
+  /** The load on the feet at both speeds. */
+  String sentence() {
+    boolean same = riddenKmh.compareTo(wishedKmh) == 0;
+    return "Feet: the front foot carries "
+        + (same ? "" : ridden + " % at " + riddenKmh.toPlainString() + " km/h and ")
+        + wished
+        + " % ("
+        + frontKilograms
+        + " kg) at "
+        + wishedKmh.toPlainString()
+        + " km/h; you want "
+        + wanted
+        + " %"
+        + (right() ? ", so the feet are right" : "")
+        + "."
+        + pace(same);
+  }
+
+  private String pace(boolean same) {
+    if (same || !(worseAtWishedSpeed() || betterAtWishedSpeed())) {
+      return "";
+    }
+    return " Riding "
+        + (wishedKmh.compareTo(riddenKmh) > 0 ? "faster" : "slower")
+        + (worseAtWishedSpeed() ? " makes the feet worse." : " helps the feet.");
+  }
+
+  /** The cures and what to mind with each; empty where the feet are right. */
+  List<String> cures() {
+    if (right()) {
+      return List.of();
+    }
+    List<String> all = new ArrayList<>();
+    String along = cure.orders("");
+    // Lift at the back presses the nose down, and the weight must go back to hold it up.
+    boolean up = shift > 0;
+    String turn = "turn the stabilizer's leading edge " + (up ? "up" : "down");
+    all.add(
+        SplitWords.upperFirst(along.isEmpty() ? turn : along + ", or " + turn)
+            + ", half a degree at a time"
+            + (along.isEmpty()
+                ? "."
+                : ". These are cures for one mismatch: take one, not a bit of each."));
+    all.addAll(cure.warnings());
+    all.addAll(ShimWords.turn(up, caseFile.notes().stabilizerMounting()));
+    double shim = caseFile.rideCase().setup().shim();
+    if (ShimWords.isShim(shim)) {
+      ShimWords now = ShimWords.of(shim, caseFile.notes().stabilizerMounting());
+      all.add(
+          "As it is shimmed now: " + SplitWords.lowerFirst(now.headline()) + " " + now.fitting());
+    }
+    return all;
+  }
+
+  private String first() {
+    return cure.first().isEmpty()
+        ? "turn the stabilizer's leading edge " + (shift > 0 ? "up" : "down")
+        : cure.first();
+  }
+
+  private boolean right(long share) {
+    return Math.abs(share - wanted) < SHARE_STEP_PERCENT;
+  }
+
+  private static long percent(double share) {
+    return Shown.rounded(share * 100, 0).longValue();
+  }
+}

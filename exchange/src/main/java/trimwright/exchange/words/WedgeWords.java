@@ -1,0 +1,88 @@
+package trimwright.exchange.words;
+
+import java.math.BigDecimal;
+import trimwright.kernel.trim.Limit;
+import trimwright.kernel.trim.TrimPoint;
+
+/** What to do about the set's part of the pitch: a wedge where one is fit for it. */
+final class WedgeWords {
+  /** Less than this few riders feel [degrees]. Chosen. */
+  private static final BigDecimal FELT = BigDecimal.ONE;
+
+  /** The most that a wedge under the mast's base is offered for [degrees]. Chosen. */
+  private static final BigDecimal MOST = new BigDecimal("5");
+
+  /** Either end of {@code base_angle_deg} in a case file [degrees]. */
+  private static final double BASE_END = 10;
+
+  private final BigDecimal setPart;
+  private final double baseAfter;
+  private final boolean nearStall;
+
+  /**
+   * The words for a part.
+   *
+   * @param baseAngle of the mast as it stands [rad]
+   * @param wished what it does at the wished speed
+   * @param setPart the set's part of the pitch as shown, nose up positive [degrees]
+   */
+  WedgeWords(double baseAngle, TrimPoint wished, BigDecimal setPart) {
+    this.setPart = setPart;
+    baseAfter = Shown.degrees(baseAngle) - setPart.doubleValue();
+    nearStall = wished.brokenLimits().contains(Limit.STALL_MARGIN);
+  }
+
+  /** Whether a rider feels the set's part. */
+  boolean felt() {
+    return setPart.abs().compareTo(FELT) >= 0;
+  }
+
+  /** What to fit, without a capital or a full stop. */
+  String order() {
+    return fits() ? wedge() + ", or " + otherWing() : otherWing();
+  }
+
+  /** The explanation: what a wedge does, or why none is offered. */
+  String sentence() {
+    if (!felt()) {
+      return "The set's " + size() + " is small: few riders feel it.";
+    }
+    if (nearStall) {
+      return "No wedge for that: it would turn the deck and leave the wing as near its stall.";
+    }
+    if (fits()) {
+      return "For the set's part put "
+          + wedge()
+          + ": it turns the deck and leaves the load on your feet as it is.";
+    }
+    return "No wedge for that: "
+        + (setPart.abs().compareTo(MOST) > 0
+            ? size() + " is more than the " + MOST + "° that a wedge is good for"
+            : "the mast's base would stand at "
+                + Shown.decimals(baseAfter, 1)
+                + "°, and 10° either way is the end")
+        + ". Take "
+        + otherWing()
+        + ".";
+  }
+
+  private boolean fits() {
+    return !nearStall && setPart.abs().compareTo(MOST) <= 0 && Math.abs(baseAfter) <= BASE_END;
+  }
+
+  private String wedge() {
+    // A thick back end lifts the board's tail off the mast: nose down.
+    return "a wedge of "
+        + setPart.abs().toPlainString()
+        + "° under the mast's base, thick end to the "
+        + (setPart.signum() > 0 ? "back" : "front");
+  }
+
+  private String otherWing() {
+    return setPart.signum() > 0 ? "a larger front wing" : "a smaller front wing";
+  }
+
+  private String size() {
+    return setPart.abs().toPlainString() + "° " + Shown.noseWord(setPart.doubleValue());
+  }
+}
