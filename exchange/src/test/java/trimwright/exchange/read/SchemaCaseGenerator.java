@@ -18,7 +18,20 @@ import trimwright.exchange.read.internal.YamlParser;
 final class SchemaCaseGenerator {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final List<String> SECTIONS =
-      List.of("naca2412", "naca0009", "naca0006", "naca4415", "naca6320", "naca23012", "naca0030");
+      List.of(
+          "naca2412",
+          "naca0009",
+          "naca0006",
+          "naca4415",
+          "naca6320",
+          "naca23012",
+          "naca0030",
+          "naca21008",
+          "naca24115",
+          "naca25018");
+
+  /** Area of a wing of the fullest tip that is accepted (exponent 8), of its frame [1]. */
+  private static final double FULLEST = 0.9784;
 
   /** Share by which numbers move near a given case. */
   private static final double MOVE = 0.10;
@@ -54,7 +67,16 @@ final class SchemaCaseGenerator {
     move(ride, SchemaBook.CASE.root());
     for (String key : List.of("front_wing", "stabilizer")) {
       ObjectNode wing = (ObjectNode) ride.get("setup").get(key);
+      if (random.nextInt(4) == 0) {
+        wing.put("tip_chord_mm", between(1, Math.min(10, chord(wing))));
+      }
       wing.put("area_cm2", area(wing.get("span_mm").doubleValue(), chord(wing), tip(wing)));
+      if (random.nextInt(3) == 0) {
+        wing.set("section", section());
+      }
+      if (random.nextInt(4) == 0) {
+        measured(wing);
+      }
     }
     board((ObjectNode) ride.get("setup").get("board"));
     return ride.toString();
@@ -76,15 +98,52 @@ final class SchemaCaseGenerator {
     }
   }
 
+  /** The same wing as somebody with a tape would have written it down, more or less. */
+  private void measured(ObjectNode wing) {
+    double root = chord(wing);
+    double tip = tip(wing);
+    int last = 1 + random.nextInt(6);
+    ArrayNode list = NODES.arrayNode();
+    for (int i = 0; i <= last; i++) {
+      double eta = (double) i / last;
+      ObjectNode station = NODES.objectNode();
+      station
+          .put("eta", eta)
+          .put("chord_mm", tip + (root - tip) * Math.sqrt(1 - eta * eta))
+          .put("quarter_chord_mm", -wing.path("sweep_mm").doubleValue(0) * eta * eta)
+          .put("height_mm", -wing.path("tip_drop_mm").doubleValue(0) * eta * eta)
+          .put("twist_deg", between(-4, 4) * eta);
+      if (random.nextBoolean()) {
+        station.set("section", section());
+      }
+      list.add(station);
+    }
+    withoutSheet(wing);
+    wing.set("stations", list);
+  }
+
+  private static void withoutSheet(ObjectNode wing) {
+    for (String key :
+        List.of(
+            "area_cm2",
+            "root_chord_mm",
+            "tip_chord_mm",
+            "sweep_mm",
+            "tip_drop_mm",
+            "twist_tip_deg")) {
+      wing.remove(key);
+    }
+  }
+
   private static double tip(ObjectNode wing) {
     return wing.get("tip_chord_mm").doubleValue();
   }
 
-  /** An area [cm²] between a straight taper's and a full tip's, some 30 % above it. */
+  /** An area [cm²] between a straight taper's and the fullest tip's, ends included. */
   private double area(double span, double root, double tip) {
     double least = span * (root + tip) / 2 / 100;
-    double most = span * (tip + (root - tip) * 0.97) / 100;
-    return least + random.nextDouble() * Math.max(0, most - least);
+    double most = span * (tip + (root - tip) * FULLEST) / 100;
+    return between(least, Math.max(least, most));
   }
 
   private double between(double low, double high) {
@@ -128,16 +187,12 @@ final class SchemaCaseGenerator {
     double span = wing.path("span_mm").doubleValue(draw("setup.front_wing.span_mm"));
     wing.put("span_mm", span);
     if (random.nextInt(4) == 0) {
-      for (String key : List.of("area_cm2", "root_chord_mm", "tip_chord_mm", "sweep_mm")) {
-        wing.remove(key);
-      }
-      wing.remove("tip_drop_mm");
-      wing.remove("twist_tip_deg");
+      withoutSheet(wing);
       wing.set("stations", stations(span));
       return wing;
     }
     double root = between(20, Math.min(700, span));
-    double tip = between(1, root);
+    double tip = between(1, random.nextInt(4) == 0 ? Math.min(10, root) : root);
     double area = area(span, root, tip);
     JsonNode range = SchemaBook.CASE.find("setup.stabilizer.area_cm2").orElseThrow();
     if (area < 100 || area > range.get("maximum").doubleValue()) {
