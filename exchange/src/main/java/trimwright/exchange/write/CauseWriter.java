@@ -4,8 +4,10 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.words.CauseWords;
 import trimwright.exchange.words.ReasonWords;
@@ -13,6 +15,7 @@ import trimwright.exchange.words.RuleOut;
 import trimwright.exchange.words.Shown;
 import trimwright.kernel.cause.CauseOutcome;
 import trimwright.kernel.cause.CauseParts;
+import trimwright.kernel.trim.TrimOutcome;
 
 /** The cause split as JSON and as text. */
 public final class CauseWriter {
@@ -56,12 +59,18 @@ public final class CauseWriter {
           List.of("pitch_deg", "foot_share", "foot_pressure_mm", "moment_terms_nm")) {
         fields.none(name);
       }
-      fields
-          .object("no_split")
-          .number("speed_kmh", Shown.kmh(none.speed()))
-          .text("which", none.wishedSpeed() ? "wished_speed" : "ridden_speed")
-          .text("reason", Codes.of(none.reason()))
-          .text("words", ReasonWords.of(none.reason()));
+      JsonFields first = fields.object("no_split");
+      noTrim(first, none.first(), none.wishedSpeed());
+      first.list(
+          "every",
+          Stream.concat(none.wished().stream(), none.ridden().stream()).toList(),
+          (item, n) -> noTrim(item, n, none.wished().filter(w -> w == n).isPresent()));
+      OptionalDouble from = none.fliesFrom();
+      first.number(
+          "flies_from_kmh",
+          from.isPresent()
+              ? OptionalDouble.of(Shown.kmh(from.getAsDouble()))
+              : OptionalDouble.empty());
     }
     CauseWords words = CauseWords.of(caseFile, outcome);
     fields.list(
@@ -70,6 +79,14 @@ public final class CauseWriter {
         (item, r) -> item.text("what", r.what()).text("how", r.how()));
     fields.object("words").text("headline", words.headline()).texts("sentences", words.sentences());
     return document.text();
+  }
+
+  private static void noTrim(JsonFields fields, TrimOutcome.NoTrim none, boolean wishedSpeed) {
+    fields
+        .number("speed_kmh", Shown.kmh(none.speed()))
+        .text("which", wishedSpeed ? "wished_speed" : "ridden_speed")
+        .text("reason", Codes.of(none.reason()))
+        .text("words", ReasonWords.of(none));
   }
 
   private static void parts(JsonFields fields, CauseParts parts, DoubleUnaryOperator unit) {

@@ -213,14 +213,43 @@ class CauseWordsTest {
   @EnumSource(NoTrimReason.class)
   void missingSplitSaysWhichSpeedAndWhy(NoTrimReason reason) {
     for (boolean wished : new boolean[] {true, false}) {
-      CauseWords words =
-          CauseWords.of(
-              Samples.caseFile(), new CauseOutcome.NoSplit(12 * Samples.KMH, wished, reason));
+      CauseOutcome.NoSplit none = Samples.noSplit(12, wished, reason);
+      CauseWords words = CauseWords.of(Samples.caseFile(), none);
+      assertThat(words.headline()).contains("t 12.0 km/h");
       assertThat(words.sentences().get(0))
           .contains("12.0 km/h")
-          .contains(wished ? "your wished speed" : "you ride");
-      assertThat(words.sentences().get(1)).isEqualTo(ReasonWords.of(reason));
+          .contains(wished ? "your wished speed" : "you ride")
+          .contains(ReasonWords.of(none.first()));
     }
+  }
+
+  @Test
+  void bothSpeedsWithoutTrimAreNamedWithTheirFigures() {
+    CauseWords words = CauseWords.of(Samples.caseFile(), Samples.bothFail());
+    assertThat(words.headline())
+        .isEqualTo("Wish for less speed: at 39.0 km/h the drive cannot push you.");
+    assertThat(words.sentences().get(0))
+        .startsWith("At your wished speed of 39.0 km/h there is no trim. Not enough power:")
+        .containsPattern("would take [0-9]+ W")
+        .endsWith("The drive has 5000 W.");
+    assertThat(words.sentences().get(1)).startsWith("At the 12.0 km/h you ride there is no trim.");
+    assertThat(words.sentences().get(2)).startsWith("It flies from 14.0 km/h on");
+  }
+
+  @Test
+  void aSpeedTooSlowAndFeetOutOfReachSayWhatToDo() {
+    assertThat(
+            CauseWords.of(Samples.caseFile(), Samples.noSplit(12, false, NoTrimReason.TOO_SLOW))
+                .headline())
+        .isEqualTo(
+            "At 12.0 km/h it does not fly; ask about 14.0 km/h or more, or fit a larger front"
+                + " wing.");
+    assertThat(
+            CauseWords.of(
+                    Samples.caseFile(), Samples.noSplit(12, true, NoTrimReason.FEET_CANNOT_REACH))
+                .headline())
+        .startsWith("Move both feet at least 58 mm forward, or the mast at least 58 mm back")
+        .endsWith("the pressure centre lies 58 mm ahead of your front foot.");
   }
 
   @Property(tries = 300)

@@ -71,6 +71,15 @@ class CauseWriterTest {
   }
 
   @Test
+  void everySpeedWithoutTrimIsThere() {
+    JsonNode none = DECIMAL.readTree(Documents.bothFail()).get("no_split");
+    assertThat(none.get("which").stringValue()).isEqualTo("wished_speed");
+    assertThat(none.get("every").valueStream().map(n -> n.get("which").stringValue()))
+        .containsExactly("wished_speed", "ridden_speed");
+    assertThat(none.get("flies_from_kmh").doubleValue()).isEqualTo(14);
+  }
+
+  @Test
   void shownPartsAddUpInTheTable() {
     CaseFile caseFile = Samples.measured(5);
     List<String> lines = CauseWriter.table(caseFile, Documents.split(caseFile)).lines().toList();

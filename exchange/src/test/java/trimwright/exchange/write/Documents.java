@@ -29,6 +29,7 @@ final class Documents {
                 cause(Samples.caseFile()),
                 cause(Samples.measured(5)),
                 noSplit(true),
+                bothFail(),
                 noSplit(false)),
         OutputSchema.WATER, List.of(WaterWriter.json(water())),
         OutputSchema.SECTION, List.of(SectionWriter.json(section())),
@@ -52,9 +53,11 @@ final class Documents {
 
   static String noSplit(boolean wished) {
     return CauseWriter.json(
-        Samples.caseFile(),
-        12 * Samples.KMH,
-        new CauseOutcome.NoSplit(12 * Samples.KMH, wished, NoTrimReason.TOO_SLOW));
+        Samples.caseFile(), 12 * Samples.KMH, Samples.noSplit(12, wished, NoTrimReason.TOO_SLOW));
+  }
+
+  static String bothFail() {
+    return CauseWriter.json(Samples.caseFile(), 12 * Samples.KMH, Samples.bothFail());
   }
 
   static WaterTable water() {

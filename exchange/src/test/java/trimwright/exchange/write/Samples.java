@@ -213,6 +213,32 @@ public final class Samples {
     return new Curve(outcomes, List.of(), OptionalDouble.empty(), List.of(), Optional.empty());
   }
 
+  /** No split: one speed [km/h] has no trim, and it flies from 14 km/h on. */
+  public static CauseOutcome.NoSplit noSplit(double kmh, boolean wished, NoTrimReason reason) {
+    Optional<TrimOutcome.NoTrim> none =
+        Optional.of(
+            new TrimOutcome.NoTrim(
+                kmh * KMH,
+                reason,
+                switch (reason) {
+                  case TOO_SLOW, STALLED -> Optional.empty();
+                  case THRUST_SHORT -> Optional.of(point(kmh, 0, 0.5));
+                  case FEET_CANNOT_REACH -> Optional.of(point(kmh, 0, 1.12));
+                }));
+    return new CauseOutcome.NoSplit(
+        wished ? Optional.empty() : none,
+        wished ? none : Optional.empty(),
+        OptionalDouble.of(14 * KMH));
+  }
+
+  /** No split: too slow as ridden at 12 km/h, not the power for the 39 km/h wished for. */
+  public static CauseOutcome.NoSplit bothFail() {
+    return new CauseOutcome.NoSplit(
+        noSplit(12, false, NoTrimReason.TOO_SLOW).ridden(),
+        noSplit(39, true, NoTrimReason.THRUST_SHORT).wished(),
+        OptionalDouble.of(14 * KMH));
+  }
+
   /** A split between two points, with the sample rider's wishes. */
   public static CauseOutcome.Split split(CaseFile caseFile, TrimPoint ridden, TrimPoint wished) {
     Rider rider = caseFile.rideCase().rider();

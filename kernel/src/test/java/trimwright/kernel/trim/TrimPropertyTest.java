@@ -295,6 +295,13 @@ class TrimPropertyTest {
         .isCloseTo(split.footShare().speedPart() * 0.48, within(1e-12));
     assertThat(CauseSplit.of(solver, 7 * KMH, OptionalDouble.empty()))
         .isInstanceOfSatisfying(
-            CauseOutcome.NoSplit.class, n -> assertThat(n.wishedSpeed()).isFalse());
+            CauseOutcome.NoSplit.class,
+            n -> {
+              assertThat(n.wishedSpeed()).isFalse();
+              assertThat(n.ridden()).isPresent();
+              double from = n.fliesFrom().orElseThrow();
+              assertThat(solver.trim(from).findPoint()).isPresent();
+              assertThat(solver.trim(0.99 * from).findPoint()).isEmpty();
+            });
   }
 }

@@ -1,0 +1,100 @@
+package trimwright.exchange.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import trimwright.exchange.read.CaseFile;
+import trimwright.kernel.cause.CauseOutcome;
+import trimwright.kernel.rig.Drive;
+import trimwright.kernel.trim.NoTrimReason;
+import trimwright.kernel.trim.TrimOutcome.NoTrim;
+
+/** The words where a speed has no trim and so no split; {@link CauseWords} is its door. */
+final class NoSplitWords {
+  private final CaseFile caseFile;
+  private final CauseOutcome.NoSplit none;
+
+  NoSplitWords(CaseFile caseFile, CauseOutcome.NoSplit none) {
+    this.caseFile = caseFile;
+    this.none = none;
+  }
+
+  String headline() {
+    NoTrim first = none.first();
+    String at = "at " + speed(first);
+    return switch (first.reason()) {
+      case TOO_SLOW -> slow(SplitWords.upperFirst(at) + " it does not fly; ");
+      case STALLED -> slow(SplitWords.upperFirst(at) + " a wing is past its stall; ");
+      case THRUST_SHORT ->
+          none.wishedSpeed()
+              ? "Wish for less speed: " + at + " the drive cannot push you."
+              : "Check the speed you gave: " + at + " the drive cannot push you.";
+      case FEET_CANNOT_REACH ->
+          FootReach.find(first)
+              .map(reach -> feet(reach, at))
+              .orElse("Change stance or set: " + at + " your feet cannot reach.");
+    };
+  }
+
+  private String slow(String what) {
+    OptionalDouble from = none.fliesFrom();
+    String verb = none.wishedSpeed() ? "wish for " : "ask about ";
+    return what
+        + (from.isPresent()
+            ? verb + kmh(from.getAsDouble()) + " or more, or fit a larger front wing."
+            : verb + "another speed, or fit a larger front wing.");
+  }
+
+  private String feet(FootReach reach, String at) {
+    String orders = new FeetCure(caseFile, reach.shift()).orders("at least ");
+    return (orders.isEmpty() ? "Change speed or set" : SplitWords.upperFirst(orders))
+        + ": "
+        + at
+        + " "
+        + reach.place()
+        + ".";
+  }
+
+  List<String> sentences() {
+    List<String> all = new ArrayList<>();
+    none.wished().ifPresent(n -> all.add(sentence(n, "your wished speed of " + speed(n))));
+    none.ridden()
+        .filter(n -> none.wished().map(w -> w.speed() != n.speed()).orElse(true))
+        .ifPresent(n -> all.add(sentence(n, "the " + speed(n) + " you ride")));
+    if (slowSomewhere()) {
+      OptionalDouble from = none.fliesFrom();
+      all.add(
+          from.isPresent()
+              ? "It flies from " + kmh(from.getAsDouble()) + " on; look at its curve."
+              : "Look at its curve to see from what speed it flies, if at all.");
+    }
+    return all;
+  }
+
+  private boolean slowSomewhere() {
+    return List.of(none.ridden(), none.wished()).stream()
+        .flatMap(Optional::stream)
+        .map(NoTrim::reason)
+        .anyMatch(r -> r == NoTrimReason.TOO_SLOW || r == NoTrimReason.STALLED);
+  }
+
+  private String sentence(NoTrim outcome, String where) {
+    return "At " + where + " there is no trim. " + ReasonWords.of(outcome) + limit(outcome);
+  }
+
+  private String limit(NoTrim outcome) {
+    Optional<Drive> drive = caseFile.rideCase().setup().drive();
+    return outcome.reason() == NoTrimReason.THRUST_SHORT && drive.isPresent()
+        ? " The drive has " + Shown.decimals(drive.get().maximumPower(), 0) + " W."
+        : "";
+  }
+
+  private static String speed(NoTrim outcome) {
+    return kmh(outcome.speed());
+  }
+
+  private static String kmh(double speed) {
+    return Shown.decimals(Shown.kmh(speed), 1) + " km/h";
+  }
+}
