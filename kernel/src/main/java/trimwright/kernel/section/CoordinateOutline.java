@@ -18,10 +18,15 @@ final class CoordinateOutline {
   private static final double WIDEST_TRAILING_EDGE = 0.03;
 
   /**
-   * How near (1, 0) the trailing edge of an outline must lie that counts as drawn on its chord line
-   * [chords].
+   * How level with the trailing edge the nose of an outline lies that is drawn along x [chords].
    */
-  private static final double DRAWN_ON_CHORD = 0.005;
+  private static final double LEVEL = 2e-4;
+
+  /**
+   * How much nearer to the trailing edge than the furthest place a drawn nose may lie [chords]:
+   * 0.27 % for NACA 6424, less for thinner ones.
+   */
+  private static final double NOSE_REGION = 3e-3;
 
   /** What a file's rounding may take from or add to the thickness [chords]. */
   private static final double THICKNESS_ROUNDING = 5e-4;
@@ -161,20 +166,28 @@ final class CoordinateOutline {
   }
 
   /**
-   * The point (0, 0) of an outline that is already drawn on its chord line, or 0. Such an outline
-   * keeps its own axes: the place furthest from the trailing edge of a cambered section lies a
-   * little off its chord line, which for NACA 23012 would turn the angles by a quarter of a degree.
+   * The point that is drawn as the nose, or 0 where none can be told: it lies level with the
+   * trailing edge, and hardly nearer to it than the furthest one. An outline that is drawn along
+   * its own axis, in any unit and any place, keeps that axis: the place furthest from the trailing
+   * edge of a cambered section lies a little off its chord line, which for NACA 23012 would turn
+   * the angles by a quarter of a degree.
    */
   private static int findOrigin(double[][] p, double edgeX, double edgeY) {
-    if (Math.abs(edgeX - 1) > DRAWN_ON_CHORD || Math.abs(edgeY) > DRAWN_ON_CHORD) {
-      return 0;
+    int n = p[0].length;
+    double size = 0;
+    for (int i = 1; i < n - 1; i++) {
+      size = Math.max(size, Math.hypot(p[0][i] - edgeX, p[1][i] - edgeY));
     }
-    for (int i = 1; i < p[0].length - 1; i++) {
-      if (Math.abs(p[0][i]) < SAME && Math.abs(p[1][i]) < SAME) {
-        return i;
+    int origin = 0;
+    double least = LEVEL * size;
+    for (int i = 1; i < n - 1; i++) {
+      double off = Math.abs(p[1][i] - edgeY);
+      if (off < least && Math.abs(p[0][i] - edgeX) > (1 - NOSE_REGION) * size) {
+        least = off;
+        origin = i;
       }
     }
-    return 0;
+    return origin;
   }
 
   /**

@@ -106,12 +106,33 @@ class CoordinateOutlineTest {
     same(Sections.fromOutline("turned", x, y), Sections.naca("0012"));
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "2412, 215, 0, 0",
+    "2412, 1, 3, 1",
+    "4415, 100, 0, 0",
+    "23012, 180, 90, 4",
+    "6424, 60, 5, -5"
+  })
+  void unitAndPlaceOfACamberedSectionDoNotMatter(String code, double scale, double dx, double dy) {
+    SectionShape given = NacaShape.parse(code).outline(POINTS);
+    double[] x = Arrays.stream(given.x()).map(v -> scale * v + dx).toArray();
+    double[] y = Arrays.stream(given.y()).map(v -> scale * v + dy).toArray();
+    double read = Sections.fromOutline("elsewhere", x, y).zeroLiftAngle();
+    assertThat(read).isCloseTo(Sections.naca(code).zeroLiftAngle(), within(ANGLE));
+  }
+
   @Test
-  void measuresACamberedSectionDrawnElsewhereFromItsLongestChord() {
+  void measuresATurnedCamberedSectionFromItsLongestChord() {
     SectionShape given = NacaShape.parse("4412").outline(POINTS);
-    double[] x = Arrays.stream(given.x()).map(v -> 100 * v).toArray();
-    double[] y = Arrays.stream(given.y()).map(v -> 100 * v).toArray();
-    Section section = Sections.fromOutline("percent", x, y);
+    double turn = 0.1;
+    double[] x = new double[given.size()];
+    double[] y = new double[given.size()];
+    for (int i = 0; i < x.length; i++) {
+      x[i] = 100 * (given.x()[i] * Math.cos(turn) - given.y()[i] * Math.sin(turn));
+      y[i] = 100 * (given.x()[i] * Math.sin(turn) + given.y()[i] * Math.cos(turn));
+    }
+    Section section = Sections.fromOutline("turned", x, y);
     // The furthest place lies a little below the drawn chord line's nose: less than half a degree.
     assertThat(section.zeroLiftAngle())
         .isCloseTo(Sections.naca("4412").zeroLiftAngle(), within(Math.toRadians(0.5)));
