@@ -29,6 +29,12 @@ final class TrimSolver {
   /** Step of the search for lift beyond the first stall [rad]. */
   private static final double STALL_STEP = Math.toRadians(0.5);
 
+  /**
+   * Margin to the stall where no strip's lift grows with pitch, as on a wing that stands across the
+   * stream [rad]: half a turn, so that it stays a number.
+   */
+  private static final double FURTHEST_STALL = Math.PI;
+
   /** A static margin nearer to neutral than this gives no pitch per shift of weight [m]. */
   private static final double NEUTRAL = 5e-3;
 
@@ -185,7 +191,7 @@ final class TrimSolver {
 
   private double stallMargin(Balance b) {
     double perMetre = model.reynoldsPerMetre(b.speed());
-    double least = Double.POSITIVE_INFINITY;
+    double least = FURTHEST_STALL;
     for (int wing = 0; wing < 2; wing++) {
       double[] here = (wing == 0 ? b.frontFlow() : b.stabilizerFlow()).stripLift();
       double[] there = model.response().at(wing, b.pitch() + PITCH_STEP).stripLift();
