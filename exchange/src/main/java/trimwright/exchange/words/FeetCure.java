@@ -46,14 +46,14 @@ final class FeetCure {
    */
   String orders(String bound) {
     List<String> orders = new ArrayList<>();
+    String far = bound + (bound.isEmpty() ? far() : FootReach.roundedUp(shift));
     if (onBoard) {
-      orders.add("move both feet " + bound + far() + (shift > 0 ? " forward" : " back"));
+      orders.add("move both feet " + far + (shift > 0 ? " forward" : " back"));
     }
     if (onTrack) {
       orders.add(
           (onBoard ? "the mast " : "move the mast ")
-              + bound
-              + far()
+              + far
               + (shift > 0 ? " back" : " forward")
               + " in its track");
     }

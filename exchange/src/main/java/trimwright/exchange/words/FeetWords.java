@@ -125,6 +125,9 @@ final class FeetWords {
       ShimWords now = ShimWords.of(shim, caseFile.notes().stabilizerMounting());
       all.add(
           "As it is shimmed now: " + SplitWords.lowerFirst(now.headline()) + " " + now.fitting());
+      if (shim > 0 != up) {
+        all.add("Take that shim out first: it turns the other way.");
+      }
     }
     return all;
   }

@@ -11,6 +11,8 @@ import trimwright.kernel.trim.TrimPoint;
  * @param distance from that foot [m], above 0
  */
 record FootReach(boolean ahead, double distance) {
+  /** What binary fractions add to a whole number of millimetres [mm]. */
+  private static final double ROUNDING_MM = 1e-6;
 
   /** The reach missing, where a balance exists that the feet cannot make. */
   static Optional<FootReach> find(TrimOutcome.NoTrim none) {
@@ -36,11 +38,13 @@ record FootReach(boolean ahead, double distance) {
 
   /** Rounded up, since less does not reach. */
   String millimetres() {
-    return Shown.decimals(Math.ceil(Shown.mm(distance) - ROUNDING_MM), 0) + " mm";
+    return roundedUp(distance);
   }
 
-  /** What binary fractions add to a whole number of millimetres [mm]. */
-  private static final double ROUNDING_MM = 1e-6;
+  /** A distance [m] either way in whole millimetres, rounded up. */
+  static String roundedUp(double distance) {
+    return Shown.decimals(Math.ceil(Math.abs(Shown.mm(distance)) - ROUNDING_MM), 0) + " mm";
+  }
 
   String place() {
     return "the pressure centre lies "

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import trimwright.exchange.read.CaseFile;
 import trimwright.kernel.cause.CauseOutcome;
 import trimwright.kernel.rig.Drive;
+import trimwright.kernel.rig.Rider;
 import trimwright.kernel.trim.NoTrimReason;
 import trimwright.kernel.trim.TrimOutcome.NoTrim;
 
@@ -80,7 +81,29 @@ final class NoSplitWords {
   }
 
   private String sentence(NoTrim outcome, String where) {
+    Optional<FootReach> reach = FootReach.find(outcome);
+    if (outcome.reason() == NoTrimReason.FEET_CANNOT_REACH && reach.isPresent()) {
+      return "At " + where + " your feet cannot reach: " + reach.get().place() + wish(reach.get());
+    }
     return "At " + where + " there is no trim. " + ReasonWords.of(outcome) + limit(outcome);
+  }
+
+  /** How far the feet must go not only to reach but to carry as wished. */
+  private String wish(FootReach reach) {
+    Rider rider = caseFile.rideCase().rider();
+    double share = rider.wishedFootShare();
+    double shift =
+        reach.ahead()
+            ? reach.distance() + (1 - share) * rider.stance()
+            : -reach.distance() - share * rider.stance();
+    String orders = new FeetCure(caseFile, shift).orders("");
+    return orders.isEmpty()
+        ? "."
+        : ". For the "
+            + Shown.decimals(100 * share, 0)
+            + " % on the front foot that you want, "
+            + orders
+            + ".";
   }
 
   private String limit(NoTrim outcome) {

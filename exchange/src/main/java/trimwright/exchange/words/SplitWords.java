@@ -169,6 +169,9 @@ final class SplitWords {
       all.add(wedge.sentence());
     }
     all.add(feet.sentence());
+    if (!feet.right() && wishedPoint.brokenLimits().contains(Limit.STALL_MARGIN)) {
+      all.add("See to speed and wing before your feet: the load on them changes with both.");
+    }
     all.addAll(feet.cures());
     return all;
   }

@@ -150,14 +150,15 @@ public final class CurveWriter {
             .number("to stall", "deg")
             .words("outcome");
     curve.outcomes().forEach(outcome -> table.row(tableRow(outcome)));
+    boolean waves = curve.outcomes().stream().anyMatch(o -> o.speed() < WaveWords.speed(caseFile));
     return caseFile.name()
         + "\n\n"
         + table.text()
         + "\n"
         + VerdictWords.speeds(curve)
         + "\n"
-        + WaveWords.of(caseFile)
-        + "\nPitch is nose-up positive; front is the front foot's share of the load.\n";
+        + (waves ? WaveWords.of(caseFile) + "\n" : "")
+        + "Pitch is nose-up positive; front is the front foot's share of the load.\n";
   }
 
   private static List<String> tableRow(TrimOutcome outcome) {

@@ -68,6 +68,8 @@ class VerdictWordsTest {
     assertThat(far.orders("")).isEqualTo("move the mast 350 mm back in its track");
     assertThat(far.warnings()).hasSize(1);
     assertThat(new FeetCure(Samples.caseFile(), 0.3).warnings()).isEmpty();
+    assertThat(new FeetCure(Samples.caseFile(), 0.0541).orders("at least "))
+        .startsWith("move both feet at least 55 mm forward");
     assertThat(new FeetCure(Samples.caseFile(), -0.9).orders("")).isEmpty();
   }
 

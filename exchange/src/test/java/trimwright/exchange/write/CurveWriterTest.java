@@ -162,6 +162,7 @@ class CurveWriterTest {
   void tableIsAlignedAndFitsATerminal() {
     String table = CurveWriter.table(Samples.caseFile(), Samples.curve());
     List<String> lines = table.lines().toList();
+    assertThat(table).contains("Below 22.7 km/h the surface makes waves");
     assertThat(lines.get(2)).startsWith("speed").endsWith("outcome");
     assertThat(lines.get(3)).contains("km/h").contains("kg").contains("deg");
     assertThat(lines.subList(0, 34)).allSatisfy(l -> assertThat(l.length()).isLessThan(100));

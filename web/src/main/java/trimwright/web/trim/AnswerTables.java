@@ -135,7 +135,7 @@ final class AnswerTables {
 
   private static String outcomeWords(TrimOutcome outcome) {
     if (outcome instanceof TrimOutcome.NoTrim none) {
-      return ReasonWords.brief(none.reason());
+      return ReasonWords.brief(none);
     }
     List<String> limits =
         outcome.findPoint().orElseThrow().brokenLimits().stream()
