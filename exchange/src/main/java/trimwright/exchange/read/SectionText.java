@@ -61,7 +61,7 @@ public final class SectionText {
       Optional<List<Double>> values = numbers(line);
       if (values.isPresent() && values.get().size() == 2) {
         points.add(new Point(values.get().get(0), values.get().get(1)));
-      } else if (!points.isEmpty() || values.isPresent()) {
+      } else if (!points.isEmpty() || values.filter(v -> v.size() > 1).isPresent()) {
         return refuse(
             OptionalInt.of(number),
             "The line \""

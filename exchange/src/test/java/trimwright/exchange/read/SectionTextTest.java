@@ -87,6 +87,7 @@ class SectionTextTest {
     assertSame(lists);
     assertSame("Two lists\n 41. 41.\n\n" + lists);
     assertSame("41. 41.\n" + lists);
+    assertSame("2412\n" + outline(THICKNESS));
     assertSame("41. 41.\n" + outline(THICKNESS));
     assertSame("80. 80.\n" + outline(THICKNESS));
   }
