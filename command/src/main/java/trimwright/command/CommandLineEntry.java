@@ -93,9 +93,17 @@ public final class CommandLineEntry {
     commandLine.setUsageHelpWidth(HELP_COLUMNS);
     commandLine.setExpandAtFiles(false);
     commandLine.setCaseInsensitiveEnumValuesAllowed(true);
+    // All wrong words are reported, and not only the first
+    everyParser(commandLine);
+    commandLine.setExecutionStrategy(OptionChecks::execute);
     commandLine.setParameterExceptionHandler(CommandLineEntry::explainUsage);
     commandLine.setExecutionExceptionHandler(CommandLineEntry::explainFault);
     return commandLine;
+  }
+
+  private static void everyParser(CommandLine commandLine) {
+    commandLine.getCommandSpec().parser().collectErrors(true);
+    commandLine.getSubcommands().values().forEach(CommandLineEntry::everyParser);
   }
 
   private static int explainUsage(CommandLine.ParameterException e, String[] args) {

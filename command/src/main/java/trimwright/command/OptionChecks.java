@@ -29,6 +29,27 @@ final class OptionChecks {
     }
   }
 
+  /**
+   * Goes on with words that were read without a fault.
+   *
+   * @param parsed the words, faults noted on the way
+   * @throws ParameterException if there are any; it speaks of each
+   */
+  static int execute(CommandLine.ParseResult parsed) {
+    List<String> lines = new ArrayList<>();
+    CommandSpec last = parsed.commandSpec();
+    boolean help = false;
+    for (CommandLine.ParseResult at = parsed; at != null; at = at.subcommand()) {
+      at.errors().forEach(error -> lines.add(error.getMessage()));
+      last = at.commandSpec();
+      help |= at.isUsageHelpRequested() || at.isVersionHelpRequested();
+    }
+    if (!lines.isEmpty() && !help) {
+      throw new BadOptions(last.commandLine(), lines);
+    }
+    return new CommandLine.RunLast().execute(parsed);
+  }
+
   /** The problems that wrong usage speaks of, one line each. */
   static List<String> lines(ParameterException usage) {
     return usage instanceof BadOptions several ? several.lines : List.of(usage.getMessage());

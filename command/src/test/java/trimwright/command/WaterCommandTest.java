@@ -82,6 +82,16 @@ class WaterCommandTest {
   }
 
   @Test
+  void allWordsThatAreNoNumbersAreReportedAtOnce() {
+    CommandRun run = CommandRun.of("water", "--temperature-c", "warm", "--salinity-g-kg", "salty");
+    assertThat(run.status()).isEqualTo(CommandLineEntry.BAD_INPUT);
+    assertThat(run.out()).isEmpty();
+    assertThat(run.errLines()).hasSize(3);
+    assertThat(run.errLines().get(0)).contains("--temperature-c").contains("'warm'");
+    assertThat(run.errLines().get(1)).contains("--salinity-g-kg").contains("'salty'");
+  }
+
+  @Test
   void oneFormAtATime() {
     CommandRun run = CommandRun.of("water", "--json", "--csv");
     assertThat(run.status()).isEqualTo(CommandLineEntry.BAD_INPUT);
