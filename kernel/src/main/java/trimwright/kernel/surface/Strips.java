@@ -96,8 +96,8 @@ final class Strips {
         squareTip(wing, p);
       }
       // A strip is what lies between its edges: straight from one to the other, its centre too.
-      // With the centre taken from a
-      // curved outline the control points of a short strip come to lie on the next panel's vortex.
+      // With the centre taken from a curved outline the control points of a short strip come to lie
+      // on the next panel's vortex.
       chord[k] = between(edgeChord, k);
       incidence[k] = between(edgeIncidence, k);
       ahead[k] = between(edgeAhead, k);
