@@ -3,6 +3,7 @@ package trimwright.exchange.read;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import trimwright.exchange.unit.Unit;
 
 /**
  * One input of a case as a form shows it.
@@ -17,7 +18,7 @@ import java.util.OptionalDouble;
  * @param label what people call the field below that heading, such as {@code Span}
  * @param name what people call it in a sentence, such as {@code front wing's span}
  * @param help a sentence or two on what it is and what counts when it is left out
- * @param unit symbol of the case file's unit; empty where there is none
+ * @param unit the case file's own unit of a {@link Kind#NUMBER}; empty for everything else
  * @param minimum smallest number permitted, in that unit
  * @param maximum largest number permitted, in that unit
  * @param fallback what counts when it is left out, as the case file writes it
@@ -33,7 +34,7 @@ public record CaseField(
     String label,
     String name,
     String help,
-    String unit,
+    Optional<Unit> unit,
     OptionalDouble minimum,
     OptionalDouble maximum,
     Optional<String> fallback,

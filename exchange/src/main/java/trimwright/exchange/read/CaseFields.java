@@ -7,10 +7,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 import tools.jackson.databind.JsonNode;
 import trimwright.exchange.read.internal.Paths;
 import trimwright.exchange.read.internal.SchemaBook;
 import trimwright.exchange.read.internal.Words;
+import trimwright.exchange.unit.Unit;
 
 /** The inputs of a case, as the schema of case files lists them. */
 public final class CaseFields {
@@ -68,7 +70,7 @@ public final class CaseFields {
         title,
         title,
         schema.path("description").stringValue(""),
-        schema.path("x-unit").stringValue("").replaceAll("^1$", ""),
+        number ? Optional.of(unit(schema.path("x-unit").stringValue("1"))) : Optional.empty(),
         number(schema.get("minimum")),
         number(schema.get("maximum")),
         Optional.ofNullable(schema.get("default")).map(CaseFields::text),
@@ -77,6 +79,15 @@ public final class CaseFields {
             : choices.isEmpty() ? CaseField.Kind.TEXT : CaseField.Kind.CHOICE,
         choices,
         optional);
+  }
+
+  /** A unit by its symbol; words after it, as in "% of chord", say of what. */
+  private static Unit unit(String symbol) {
+    String first = symbol.split(" ", 2)[0];
+    return Stream.of(Unit.values())
+        .filter(unit -> unit.symbol().equals(first))
+        .findFirst()
+        .orElse(Unit.RATIO);
   }
 
   private static OptionalDouble number(JsonNode node) {
