@@ -15,6 +15,7 @@ public final class SectionShape {
 
   private final double[] x;
   private final double[] y;
+  private final double thickness;
 
   /**
    * An outline from its points.
@@ -45,6 +46,7 @@ public final class SectionShape {
     requireAt(x, y, n / 2, 0);
     this.x = x.clone();
     this.y = y.clone();
+    thickness = measuredThickness();
   }
 
   private static void requireAt(double[] x, double[] y, int i, double place) {
@@ -79,6 +81,10 @@ public final class SectionShape {
 
   /** Largest distance between facing points of the two surfaces [chords]. */
   public double thickness() {
+    return thickness;
+  }
+
+  private double measuredThickness() {
     double largest = 0;
     for (int i = 0; i < x.length / 2; i++) {
       int j = x.length - 1 - i;

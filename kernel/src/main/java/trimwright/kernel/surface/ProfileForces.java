@@ -94,6 +94,20 @@ public final class ProfileForces {
   }
 
   /**
+   * Lift coefficient at which each strip stalls while turning nose up.
+   *
+   * @param reynoldsPerMetre speed over kinematic viscosity [1/m]
+   * @return limits, from root to tip [1]
+   */
+  public double[] liftLimits(double reynoldsPerMetre) {
+    double[] limits = new double[strips.count];
+    for (int k = 0; k < strips.count; k++) {
+      limits[k] = limit(k, reynoldsPerMetre * strips.chord[k], true);
+    }
+    return limits;
+  }
+
+  /**
    * Lift that is lost if every strip's lift stops at its limit, per unit of dynamic pressure: 0
    * before the first strip stalls, negative where strips are past their limit downwards. What is
    * left is a lower bound of what a stalled wing still carries, since the strips beside a stalled

@@ -1,6 +1,7 @@
 package trimwright.kernel.surface;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 import trimwright.kernel.section.Section;
 
 /**
@@ -131,6 +132,20 @@ final class Strips {
   private double between(double[] edge, int k) {
     double t = (centreY[k] - edgeY[k]) / width[k];
     return edge[k] + t * (edge[k + 1] - edge[k]);
+  }
+
+  /**
+   * Appends every number from which a lattice of these strips works out its flow. All else here
+   * follows from these.
+   */
+  void write(DoubleStream.Builder out) {
+    out.add(count).add(along);
+    for (int k = 0; k <= count; k++) {
+      out.add(edgeY[k]).add(edgeIncidence[k]).add(edgeAhead[k]).add(edgeAbove[k]).add(edgeChord[k]);
+    }
+    for (int k = 0; k < count; k++) {
+      out.add(centreY[k]).add(zeroLiftAngle(k)).add(liftSlope(k)).add(momentAtZeroLift(k));
+    }
   }
 
   private static double fraction(double k, LatticeSize size) {

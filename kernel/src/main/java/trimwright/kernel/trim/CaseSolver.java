@@ -11,8 +11,12 @@ import trimwright.kernel.surface.SurfaceResponse;
 
 /**
  * Solves one case. Building a solver computes the lifting surfaces' response over pitch once; every
- * speed asked for afterwards is cheap. May be shared between threads as far as its response may: a
- * table may, the flow solved anew at every pitch may not.
+ * speed asked for afterwards is cheap. The sweep over all speeds that finds the speeds people ask
+ * for is made at the first such question and kept.
+ *
+ * <p>May be shared between threads as far as its response may: a table may, the flow solved anew at
+ * every pitch may not. Nothing that a caller can see changes after construction; two threads that
+ * ask for the sweep at once may both make it, and both make the same.
  *
  * <p>At each speed three unknowns, pitch, thrust and foot-pressure centre, make two forces and the
  * pitching moment vanish. Thrust follows from the drag and the foot-pressure centre from the moment
@@ -21,6 +25,9 @@ import trimwright.kernel.surface.SurfaceResponse;
 public final class CaseSolver {
   private final RideCase rideCase;
   private final TrimSolver solver;
+
+  /** Made when first asked for; complete when it can be seen. */
+  private volatile SpeedSearch search;
 
   private CaseSolver(Craft craft, SurfaceResponse response) {
     rideCase = craft.rideCase();
@@ -34,8 +41,20 @@ public final class CaseSolver {
    * @return a solver for it
    */
   public static CaseSolver of(RideCase rideCase) {
+    return of(rideCase, SurfaceTables.ANEW);
+  }
+
+  /**
+   * A solver with the standard lattice, its flow interpolated over pitch in a table that may be at
+   * hand already.
+   *
+   * @param rideCase the case
+   * @param tables where the table comes from
+   * @return a solver for it
+   */
+  public static CaseSolver of(RideCase rideCase, SurfaceTables tables) {
     Craft craft = new Craft(rideCase);
-    return new CaseSolver(craft, Responses.tabulated(craft));
+    return new CaseSolver(craft, tables.of(craft));
   }
 
   /**
@@ -81,10 +100,10 @@ public final class CaseSolver {
     for (double v : speeds) {
       outcomes.add(trim(v));
     }
-    SpeedSearch search = new SpeedSearch(solver);
-    List<SpeedInterval> rideable = search.rideable();
+    SpeedSearch over = search();
+    List<SpeedInterval> rideable = over.rideable();
     return new Curve(
-        outcomes, search.evenFeetSpeeds(), search.levelSpeed(), rideable, window(rideable));
+        outcomes, over.evenFeetSpeeds(), over.levelSpeed(), rideable, window(rideable));
   }
 
   /**
@@ -94,7 +113,7 @@ public final class CaseSolver {
    * @return speeds [m/s], rising; none, one or more
    */
   public List<Double> speedsWithFootShare(double footShare) {
-    return new SpeedSearch(solver).speedsWith(solver::footShare, footShare);
+    return search().speedsWith(solver::footShare, footShare);
   }
 
   /**
@@ -103,7 +122,16 @@ public final class CaseSolver {
    * @return [m/s]; empty where no trim point is level
    */
   public OptionalDouble levelSpeed() {
-    return new SpeedSearch(solver).levelSpeed();
+    return search().levelSpeed();
+  }
+
+  private SpeedSearch search() {
+    SpeedSearch made = search;
+    if (made == null) {
+      made = new SpeedSearch(solver);
+      search = made;
+    }
+    return made;
   }
 
   private Optional<SpeedInterval> window(List<SpeedInterval> rideable) {

@@ -7,6 +7,7 @@ import trimwright.kernel.rig.Craft;
 import trimwright.kernel.surface.Lattice;
 import trimwright.kernel.surface.PlacedWing;
 import trimwright.kernel.surface.ProfileForces;
+import trimwright.kernel.surface.ResponseKey;
 import trimwright.kernel.surface.SurfaceFlow;
 import trimwright.kernel.surface.SurfaceResponse;
 import trimwright.kernel.surface.SystemResponse;
@@ -62,6 +63,33 @@ public final class Responses {
     Lattice lattice = new Lattice(craft.wings(), false);
     double[] range = range(craft, lattice);
     return SystemResponse.tabulate(lattice, craft::datumDepth, pitches(craft, range));
+  }
+
+  /**
+   * What {@link #tabulated} reads of a craft, and nothing else: lattice of both wings, places,
+   * immersion, and the front wing's lift limits, which bound the range of pitch. Crafts with equal
+   * keys have the same table bit for bit. Track, stance, masses, feet, wind, water, wishes, mast,
+   * wedge, drive and battery are not in it; a shim is.
+   *
+   * @param craft the craft
+   * @return the key of its table
+   */
+  public static ResponseKey key(Craft craft) {
+    PlacedWing front = craft.wings().get(0);
+    PlacedWing tail = craft.wings().get(1);
+    double[] places = {
+      craft.rideCase().immersion(),
+      front.ahead(),
+      front.above(),
+      front.incidence(),
+      front.shape().stations().get(0).chord(),
+      tail.ahead(),
+      tail.above()
+    };
+    double[] limits = frontSections(craft).liftLimits(FASTEST_REYNOLDS);
+    return ResponseKey.of(
+        craft.wings(),
+        DoubleStream.concat(DoubleStream.of(places), DoubleStream.of(limits)).toArray());
   }
 
   private static double[] pitches(Craft craft, double[] range) {
@@ -122,12 +150,14 @@ public final class Responses {
     for (int k = 0; k < slopes.length; k++) {
       slopes[k] = (raised.get(0).stripLift()[k] - low[k]) / step;
     }
-    double stall =
-        new ProfileForces(craft.wings().get(0), craft.rideCase().setup().frontWing().finish())
-            .stallMargin(low, slopes, FASTEST_REYNOLDS);
+    double stall = frontSections(craft).stallMargin(low, slopes, FASTEST_REYNOLDS);
     double from = Math.max(-FURTHEST, noLift - BELOW);
     double to = Math.min(FURTHEST, (Double.isFinite(stall) ? stall : FURTHEST) + BEYOND);
     return new double[] {Math.min(from, FURTHEST - LEAST_WIDTH), Math.max(to, from + LEAST_WIDTH)};
+  }
+
+  private static ProfileForces frontSections(Craft craft) {
+    return new ProfileForces(craft.wings().get(0), craft.rideCase().setup().frontWing().finish());
   }
 
   private static List<SurfaceFlow> flows(Craft craft, Lattice lattice, double pitch) {
