@@ -11,7 +11,7 @@ import org.springframework.boot.WebApplicationType;
 import org.springframework.boot.web.server.PortInUseException;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.core.env.MapPropertySource;
-import trimwright.web.trim.TrimConfiguration;
+import trimwright.web.bench.BenchConfiguration;
 
 /** Starts the shop in the browser. It listens on the loopback address only. */
 public final class ShopApplication {
@@ -39,7 +39,7 @@ public final class ShopApplication {
       throw new IllegalArgumentException(
           "port must be from 0 to " + HIGHEST_PORT + ", was " + preferredPort);
     }
-    Thread warmUp = new Thread(TrimConfiguration::warmUp, "warm-up");
+    Thread warmUp = new Thread(BenchConfiguration::warmUp, "warm-up");
     warmUp.setDaemon(true);
     warmUp.start();
     int last = preferredPort == 0 ? 0 : Math.min(HIGHEST_PORT, preferredPort + PORTS_TRIED);

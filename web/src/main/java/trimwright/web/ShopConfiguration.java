@@ -13,9 +13,9 @@ import org.springframework.boot.webmvc.autoconfigure.WebMvcAutoConfiguration;
 import org.springframework.boot.webmvc.autoconfigure.error.ErrorMvcAutoConfiguration;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
+import trimwright.web.bench.BenchConfiguration;
 import trimwright.web.page.PageConfiguration;
 import trimwright.web.system.SystemConfiguration;
-import trimwright.web.trim.TrimConfiguration;
 
 /**
  * Joins the pages. The parts of the framework are named one by one instead of being searched for on
@@ -34,5 +34,5 @@ import trimwright.web.trim.TrimConfiguration;
   SecurityAutoConfiguration.class,
   SecurityFilterAutoConfiguration.class
 })
-@Import({PageConfiguration.class, SystemConfiguration.class, TrimConfiguration.class})
+@Import({PageConfiguration.class, SystemConfiguration.class, BenchConfiguration.class})
 public class ShopConfiguration {}

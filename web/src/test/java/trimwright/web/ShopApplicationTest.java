@@ -27,7 +27,7 @@ class ShopApplicationTest {
           HttpClient.newHttpClient()
               .send(HttpRequest.newBuilder(address).build(), BodyHandlers.ofString());
       assertThat(answer.statusCode()).isEqualTo(200);
-      assertThat(answer.body()).contains("Choose a made-up case");
+      assertThat(answer.body()).contains("bench-data");
     }
   }
 

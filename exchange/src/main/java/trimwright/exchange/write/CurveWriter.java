@@ -37,6 +37,12 @@ public final class CurveWriter {
     JsonDocument document = JsonDocument.start(FORMAT, caseFile.digest());
     JsonFields fields = document.fields().text("name", caseFile.name());
     fields.list("points", curve.outcomes(), CurveWriter::point);
+    speeds(fields, caseFile, curve);
+    return document.text();
+  }
+
+  /** The speeds that people ask for. */
+  static void speeds(JsonFields fields, CaseFile caseFile, Curve curve) {
     fields.list(
         "even_feet_speeds",
         curve.evenFeetSpeeds(),
@@ -53,10 +59,10 @@ public final class CurveWriter {
     fields.number("rideable_from_kmh", kmh(end(window, true)));
     fields.number("rideable_to_kmh", kmh(end(window, false)));
     fields.number("waves_left_out_below_kmh", Shown.kmh(WaveWords.speed(caseFile)));
-    return document.text();
   }
 
-  private static void point(JsonFields fields, TrimOutcome outcome) {
+  /** One point of the curve. */
+  static void point(JsonFields fields, TrimOutcome outcome) {
     fields.number("speed_kmh", Shown.kmh(outcome.speed())).text("outcome", Codes.of(outcome));
     writePoint(fields, outcome.findPoint());
     if (outcome instanceof TrimOutcome.NoTrim none) {

@@ -58,7 +58,7 @@ final class JteViewResolver implements ViewResolver {
 
     private static Csrf csrf(HttpServletRequest request) {
       return request.getAttribute(CsrfToken.class.getName()) instanceof CsrfToken token
-          ? new Csrf(token.getParameterName(), token.getToken())
+          ? new Csrf(token.getParameterName(), token.getHeaderName(), token.getToken())
           : Csrf.NONE;
     }
   }

@@ -5,6 +5,7 @@ import gg.jte.TemplateEngine;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.web.servlet.ViewResolver;
+import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 
 /** Templates that were made into classes at build time. */
 @Configuration(proxyBeanMethods = false)
@@ -20,5 +21,10 @@ public class PageConfiguration {
   @Bean
   ViewResolver jteViewResolver(TemplateEngine engine) {
     return new JteViewResolver(engine);
+  }
+
+  @Bean
+  WebMvcConfigurer scriptModules() {
+    return new ScriptModules();
   }
 }

@@ -26,11 +26,12 @@ import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWrite
 public class SystemConfiguration {
   /**
    * Scripts, styles and pictures come from this server alone, and nothing stands inside the page's
-   * text.
+   * text. A picture that is saved as PNG is first loaded as an image from the SVG that the page
+   * drew, which a browser does only from a {@code blob:} or {@code data:} address.
    */
   static final String CONTENT_SECURITY_POLICY =
-      "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self';"
-          + " form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
+      "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob: data:;"
+          + " connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'";
 
   private static final String PERMISSIONS_POLICY =
       "camera=(), geolocation=(), microphone=(), payment=(), usb=()";

@@ -1,0 +1,13 @@
+package trimwright.web.bench;
+
+import org.springframework.http.HttpStatus;
+import org.springframework.web.ErrorResponseException;
+
+/** What was sent is not what the page sends. */
+final class BadQuestion extends ErrorResponseException {
+  private static final long serialVersionUID = 1L;
+
+  BadQuestion(Throwable cause) {
+    super(HttpStatus.BAD_REQUEST, cause);
+  }
+}
