@@ -7,6 +7,7 @@ import tools.jackson.databind.node.ObjectNode;
 import trimwright.exchange.picture.SideScene;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.read.FieldProblem;
+import trimwright.exchange.unit.Measures;
 import trimwright.exchange.words.CauseWords;
 import trimwright.exchange.words.RuleOut;
 import trimwright.exchange.words.ShimWords;
@@ -31,14 +32,14 @@ public final class BenchWriter {
    * The answer for a case.
    *
    * @param sequence number of the question, handed back
-   * @param measures code of the measures in which the words speak
+   * @param measures what the words speak in
    * @param caseFile the case
    * @param curve its curve
    * @param causes the cause split at each of the curve's speeds, in its order
    * @return JSON on one line
    */
   public static String accepted(
-      long sequence, String measures, CaseFile caseFile, Curve curve, List<CauseOutcome> causes) {
+      long sequence, Measures measures, CaseFile caseFile, Curve curve, List<CauseOutcome> causes) {
     ObjectNode root = MAPPER.createObjectNode();
     root.put("sequence", sequence);
     JsonFields fields =
@@ -46,7 +47,7 @@ public final class BenchWriter {
             .flag("accepted", true)
             .text("name", caseFile.name())
             .text("case_digest", caseFile.digest())
-            .text("measures", measures);
+            .text("measures", Codes.of(measures));
     SideScene scene = SideScene.of(caseFile.rideCase());
     List<Integer> indices = IntStream.range(0, causes.size()).boxed().toList();
     fields.list(

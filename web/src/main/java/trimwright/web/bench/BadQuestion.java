@@ -7,7 +7,7 @@ import org.springframework.web.ErrorResponseException;
 final class BadQuestion extends ErrorResponseException {
   private static final long serialVersionUID = 1L;
 
-  BadQuestion(Throwable cause) {
-    super(HttpStatus.BAD_REQUEST, cause);
+  BadQuestion() {
+    super(HttpStatus.BAD_REQUEST);
   }
 }

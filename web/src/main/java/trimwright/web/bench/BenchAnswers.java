@@ -8,6 +8,7 @@ import org.springframework.stereotype.Component;
 import trimwright.desk.CaseStudy;
 import trimwright.desk.SpeedRange;
 import trimwright.exchange.read.CaseFile;
+import trimwright.exchange.unit.Measures;
 import trimwright.exchange.unit.Unit;
 import trimwright.exchange.words.Shown;
 import trimwright.exchange.write.BenchWriter;
@@ -40,7 +41,7 @@ class BenchAnswers {
    *
    * @throws TooBusy if others are being computed and none of them ends soon
    */
-  String accepted(long sequence, String measures, CaseFile caseFile) {
+  String accepted(long sequence, Measures measures, CaseFile caseFile) {
     takeTurn();
     try {
       CaseStudy study = CaseStudy.of(caseFile);
@@ -65,9 +66,9 @@ class BenchAnswers {
   }
 
   /** Whole steps of the measure shown, so that each speed shown is one that was computed. */
-  private static SpeedRange speeds(String measures, CaseFile caseFile) {
+  private static SpeedRange speeds(Measures measures, CaseFile caseFile) {
     double wished = caseFile.rideCase().rider().wishedSpeed();
-    if (measures.equals("imperial")) {
+    if (measures == Measures.IMPERIAL) {
       double mph = Unit.MILE_PER_HOUR.fromSi(wished);
       double from = Math.min(FROM_MPH, Math.floor(mph));
       double to = Math.max(TO_MPH, Math.ceil(mph));

@@ -2,6 +2,7 @@ package trimwright.web.bench;
 
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
+import trimwright.exchange.unit.Measures;
 
 /** The Bench. */
 @Configuration(proxyBeanMethods = false)
@@ -13,6 +14,6 @@ public class BenchConfiguration {
    * Meant to run beside the start of the server, on a thread of its own.
    */
   public static void warmUp() {
-    new BenchAnswers().accepted(0, "metric", new DemoShelf().list().get(0).caseFile());
+    new BenchAnswers().accepted(0, Measures.METRIC, new DemoShelf().list().get(0).caseFile());
   }
 }

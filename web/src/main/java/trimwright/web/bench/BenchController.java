@@ -9,9 +9,12 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
+import trimwright.exchange.read.BenchRequest;
 import trimwright.exchange.read.CaseDraft;
 import trimwright.exchange.read.DraftReading;
 import trimwright.exchange.read.SectionFiles;
+import trimwright.exchange.unit.Measures;
+import trimwright.exchange.write.BenchPageWriter;
 import trimwright.exchange.write.BenchWriter;
 import trimwright.web.page.Theme;
 
@@ -33,27 +36,34 @@ class BenchController {
       @RequestParam(name = "measures", defaultValue = "metric") String measures,
       @RequestParam(name = "theme", defaultValue = "") String theme) {
     CaseOnShelf open = id.isEmpty() ? shelf.list().get(0) : shelf.get(id);
-    String shown = measures.equals("imperial") ? "imperial" : "metric";
+    Measures shown = measures.equals("imperial") ? Measures.IMPERIAL : Measures.METRIC;
     String reply = answers.accepted(0, shown, open.caseFile());
     return new ModelAndView(
         "bench/page",
         "page",
         new BenchPage(
-            Theme.orLight(theme),
-            open.title() + ": Trimwright",
-            PageData.of(open, shelf.list(), reply)));
+            Theme.orLight(theme), open.item().title() + ": Trimwright", data(open, reply)));
   }
 
   /** The whole curve of what stands in the fields, or what is wrong with them. */
   @PostMapping(path = "/bench/curve", consumes = MediaType.APPLICATION_JSON_VALUE)
   ResponseEntity<byte[]> curve(@RequestBody byte[] body) {
-    BenchRequest request = BenchRequest.of(body);
-    DraftReading reading = CaseDraft.of(request.fields()).read(SectionFiles.NONE);
+    BenchRequest request = BenchRequest.find(body).orElseThrow(BadQuestion::new);
+    DraftReading reading =
+        CaseDraft.of(request.fields()).read(request.measures(), SectionFiles.NONE);
     return json(
         reading
             .caseFile()
             .map(c -> answers.accepted(request.sequence(), request.measures(), c))
             .orElseGet(() -> BenchWriter.refused(request.sequence(), reading.problems())));
+  }
+
+  private String data(CaseOnShelf open, String reply) {
+    return BenchPageWriter.json(
+        open.item(),
+        CaseDraft.fields(open.caseFile()),
+        shelf.list().stream().map(CaseOnShelf::item).toList(),
+        reply);
   }
 
   private static ResponseEntity<byte[]> json(String text) {

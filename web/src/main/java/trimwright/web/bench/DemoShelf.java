@@ -6,6 +6,7 @@ import trimwright.exchange.demo.DemoCase;
 import trimwright.exchange.demo.DemoCases;
 import trimwright.exchange.read.CaseReader;
 import trimwright.exchange.read.SectionFiles;
+import trimwright.exchange.write.BenchPageWriter;
 
 /** The cases that can be opened by name. */
 @Component
@@ -19,10 +20,7 @@ class DemoShelf {
 
   private static CaseOnShelf item(DemoCase demo) {
     return new CaseOnShelf(
-        demo.id(),
-        demo.title(),
-        demo.story(),
-        "demo",
+        new BenchPageWriter.Item(demo.id(), demo.title(), demo.story(), "demo"),
         CaseReader.read(demo.text(), SectionFiles.NONE).findValue().orElseThrow());
   }
 
@@ -38,7 +36,7 @@ class DemoShelf {
    */
   CaseOnShelf get(String id) {
     return items.stream()
-        .filter(item -> item.id().equals(id))
+        .filter(item -> item.item().id().equals(id))
         .findFirst()
         .orElseThrow(() -> new UnknownCase(id));
   }

@@ -1,0 +1,103 @@
+package trimwright.exchange.write;
+
+import java.util.List;
+import java.util.Map;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
+import tools.jackson.databind.util.RawValue;
+import trimwright.exchange.read.CaseField;
+import trimwright.exchange.read.CaseFields;
+import trimwright.exchange.unit.Measures;
+import trimwright.exchange.unit.ShownUnit;
+import trimwright.exchange.unit.Unit;
+
+/** What the Bench's scripts start from, as JSON that may stand inside a script element. */
+public final class BenchPageWriter {
+  private static final JsonMapper MAPPER = JsonMapper.builder().build();
+
+  private BenchPageWriter() {}
+
+  /**
+   * A case that can be opened.
+   *
+   * @param id its name in addresses
+   * @param title what people choose from
+   * @param story what it is about, may be empty
+   * @param kind {@code demo} for a made-up case, {@code saved} for one of the shop's own
+   */
+  public record Item(String id, String title, String story, String kind) {}
+
+  /**
+   * The data block.
+   *
+   * @param open the case that the page opens with
+   * @param values its fields, text by path
+   * @param shelf what can be opened
+   * @param reply the first answer, JSON
+   * @return JSON without a less-than sign
+   */
+  public static String json(Item open, Map<String, String> values, List<Item> shelf, String reply) {
+    ObjectNode root = MAPPER.createObjectNode();
+    JsonFields fields = new JsonFields(root);
+    fields.list("fields", CaseFields.list(), BenchPageWriter::field);
+    fields.list("repeated_fields", CaseFields.listRepeated(), BenchPageWriter::field);
+    measures(fields.object("measures"));
+    JsonFields inHand = fields.object("case");
+    item(inHand, open);
+    values(inHand.object("fields"), values);
+    fields.list("shelf", shelf, BenchPageWriter::item);
+    root.putRawValue("reply", new RawValue(reply));
+    return scriptSafe(MAPPER.writeValueAsString(root));
+  }
+
+  /** No text can close the element or open a comment in it: both begin with a less-than sign. */
+  private static String scriptSafe(String json) {
+    return json.replace("<", "\\u003c");
+  }
+
+  private static void item(JsonFields node, Item item) {
+    node.text("id", item.id())
+        .text("title", item.title())
+        .text("story", item.story())
+        .text("kind", item.kind());
+  }
+
+  private static void values(JsonFields node, Map<String, String> values) {
+    values.forEach(node::text);
+  }
+
+  private static void field(JsonFields node, CaseField field) {
+    node.text("path", field.path())
+        .text("group", field.group())
+        .text("group_label", field.groupLabel())
+        .flag("group_optional", field.groupOptional())
+        .text("label", field.label())
+        .text("name", field.name())
+        .text("help", field.help())
+        .text("unit", field.unit().map(Unit::symbol).orElse(""))
+        .number("minimum", field.minimum())
+        .number("maximum", field.maximum())
+        .text("fallback", field.fallback().orElse(null))
+        .text("kind", Codes.of(field.kind()))
+        .list(
+            "choices",
+            field.choices(),
+            (choice, c) -> choice.text("code", c.code()).text("label", c.label()))
+        .flag("optional", field.optional());
+  }
+
+  private static void measures(JsonFields node) {
+    for (Measures measures : Measures.values()) {
+      JsonFields table = node.object(Codes.of(measures));
+      for (Map.Entry<Unit, ShownUnit> entry : measures.table().entrySet()) {
+        ShownUnit shown = entry.getValue();
+        table
+            .object(entry.getKey().symbol())
+            .text("symbol", shown.symbol())
+            .exact("factor", shown.factor())
+            .exact("offset", shown.offset())
+            .number("decimals", shown.decimals());
+      }
+    }
+  }
+}
