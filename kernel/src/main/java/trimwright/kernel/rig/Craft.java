@@ -128,7 +128,7 @@ public final class Craft {
   }
 
   /** Half way between the wings: a fuselage overhangs both about alike. */
-  private static double fuselageMiddle(Fuselage f) {
+  static double fuselageMiddle(Fuselage f) {
     return 0.5 * (f.frontWingAhead() - f.stabilizerBehind());
   }
 
@@ -141,7 +141,7 @@ public final class Craft {
   }
 
   /** How high the pod's middle stands above the datum, in water axes [m]. */
-  private double podAbove(double pitch) {
+  double podAbove(double pitch) {
     Setup s = rideCase.setup();
     return s.drive().orElseThrow().heightAboveFuselage() * Math.cos(pitch)
         + s.podAhead() * Math.sin(pitch);
@@ -151,7 +151,7 @@ public final class Craft {
    * Share of the pod under water [1]: level with the surface half, so that no force jumps with the
    * pitch.
    */
-  private double podWet(double pitch) {
+  double podWet(double pitch) {
     double deep = datumDepth(pitch) - podAbove(pitch);
     double diameter = rideCase.setup().drive().orElseThrow().diameter();
     return Math.max(0, Math.min(1, 0.5 + deep / diameter));
@@ -187,6 +187,16 @@ public final class Craft {
 
   private static double cylinder(double diameter, double length) {
     return BODY_FULLNESS * Math.PI / 4 * diameter * diameter * length;
+  }
+
+  /** Drag areas of the corners of mast and wings with the fuselage, where they are [m²]. */
+  Moments corners() {
+    return corners;
+  }
+
+  /** Drag area of the corners of mast and pod [m²]. */
+  double podCorners() {
+    return podCorners;
   }
 
   /** The case. */
@@ -285,6 +295,16 @@ public final class Craft {
   }
 
   /**
+   * Drags of mast, spray, corners, fuselage and pod at one speed.
+   *
+   * @param speed [m/s]
+   * @return the drags over pitch
+   */
+  public CraftDrags drags(double speed) {
+    return new CraftDrags(this, speed);
+  }
+
+  /**
    * Drag of mast, spray, corners, fuselage and pod.
    *
    * @param pitch of the fuselage [rad]
@@ -292,35 +312,7 @@ public final class Craft {
    * @return force and moment about the datum
    */
   public PlaneForce drags(double pitch, double speed) {
-    Setup s = rideCase.setup();
-    double perMetre = speed / rideCase.water().kinematicViscosity();
-    double q = 0.5 * rideCase.water().density() * speed * speed;
-    Mast m = s.mast();
-    double wetted = wettedMast(pitch);
-    double depth = datumDepth(pitch);
-    double cos = Math.cos(pitch + m.rake());
-    PlaneForce sum =
-        dragAt(
-            MastDrag.profile(m.chord(), m.thickness(), wetted, perMetre, m.finish()),
-            0.5 * wetted * cos);
-    sum = sum.plus(dragAt(MastDrag.spray(m.thickness()), depth));
-    sum = sum.plus(new PlaneForce(-corners.amount(), 0, corners.above(pitch)));
-    Fuselage f = s.fuselage();
-    sum =
-        sum.plus(
-            dragAt(
-                BodyDrag.of(f.length(), f.diameter(), perMetre),
-                fuselageMiddle(f) * Math.sin(pitch)));
-    if (s.drive().isPresent()) {
-      Drive d = s.drive().get();
-      double area = BodyDrag.of(d.length(), d.diameter(), perMetre) + podCorners;
-      sum = sum.plus(dragAt(podWet(pitch) * area, podAbove(pitch)));
-    }
-    return sum.times(q);
-  }
-
-  private static PlaneForce dragAt(double area, double above) {
-    return PlaneForce.at(-area, 0, 0, above);
+    return drags(speed).at(pitch);
   }
 
   /**

@@ -23,15 +23,6 @@ final class CorrelatedSection implements Section {
   /** The aerodynamic centre moves forward by this times the thickness [chords]. */
   private static final double CENTRE_SHIFT = 0.124;
 
-  /**
-   * Drag that the approach to the lift limit adds at the limit itself [1]; from memory of the
-   * 0012's polars.
-   */
-  private static final double DRAG_AT_LIMIT = 0.010;
-
-  /** Share of the lift limit from which that drag begins [1]. */
-  private static final double LIMIT_ONSET = 0.8;
-
   private static final int LEAST = 0;
   private static final int RISE = 1;
   private static final int MAXIMUM = 2;
@@ -106,30 +97,29 @@ final class CorrelatedSection implements Section {
 
   @Override
   public double drag(double liftCoefficient, double reynolds, Finish finish) {
-    ReynoldsTable table = of(finish);
-    double place = ReynoldsTable.place(reynolds);
-    double away = liftCoefficient - idealLift;
-    double attached = table.value(LEAST, place) + table.value(RISE, place) * away * away;
-    double limit = table.value(liftCoefficient >= 0 ? MAXIMUM : MINIMUM, place);
-    double beyond = (liftCoefficient / limit - LIMIT_ONSET) / (1 - LIMIT_ONSET);
-    if (!(beyond > 0)) {
-      return attached;
-    }
-    // Starts with the cube, so that slope and curvature are continuous; 1 at the limit; ends as a
-    // straight line, so that lift
-    // asked for far beyond the limit does not end in absurd drag.
-    double square = beyond * beyond;
-    return attached + DRAG_AT_LIMIT * 1.25 * beyond * square / (1 + 0.25 * square);
+    return polar(reynolds, finish).drag(liftCoefficient);
   }
 
   @Override
   public double maximumLift(double reynolds, Finish finish) {
-    return of(finish).value(MAXIMUM, ReynoldsTable.place(reynolds));
+    return polar(reynolds, finish).maximumLift();
   }
 
   @Override
   public double minimumLift(double reynolds, Finish finish) {
-    return of(finish).value(MINIMUM, ReynoldsTable.place(reynolds));
+    return polar(reynolds, finish).minimumLift();
+  }
+
+  @Override
+  public Polar polar(double reynolds, Finish finish) {
+    ReynoldsTable table = of(finish);
+    double place = ReynoldsTable.place(reynolds);
+    return new CorrelatedPolar(
+        table.value(LEAST, place),
+        table.value(RISE, place),
+        idealLift,
+        table.value(MAXIMUM, place),
+        table.value(MINIMUM, place));
   }
 
   @Override

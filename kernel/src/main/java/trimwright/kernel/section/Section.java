@@ -50,6 +50,33 @@ public interface Section {
   double minimumPressure(double liftCoefficient);
 
   /**
+   * The section at one Reynolds number.
+   *
+   * @param reynolds Reynolds number on the chord [1]
+   * @param finish surface state
+   * @return its drag and lift limits there, bit for bit those of this section
+   */
+  default Polar polar(double reynolds, Finish finish) {
+    Section section = this;
+    return new Polar() {
+      @Override
+      public double drag(double liftCoefficient) {
+        return section.drag(liftCoefficient, reynolds, finish);
+      }
+
+      @Override
+      public double maximumLift() {
+        return section.maximumLift(reynolds, finish);
+      }
+
+      @Override
+      public double minimumLift() {
+        return section.minimumLift(reynolds, finish);
+      }
+    };
+  }
+
+  /**
    * The section at an angle of attack.
    *
    * <p>Lift follows the slope and eases into the limit: the slope's value over the 12th root of 1 +

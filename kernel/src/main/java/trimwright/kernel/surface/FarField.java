@@ -1,5 +1,7 @@
 package trimwright.kernel.surface;
 
+import trimwright.kernel.numeric.Arctangent;
+
 /**
  * Induced drag from the kinetic energy left in the wake far behind (M. M. Munk, NACA Report 121,
  * 1921: half the density times the integral of circulation and the wash across the wake's trace,
@@ -86,7 +88,7 @@ final class FarField {
                   * Math.log((end * end + w * w + core) / (begin * begin + w * w + core))
                   / width;
           if (w != 0) {
-            vy += shed[e] * (Math.atan(begin / w) - Math.atan(end / w)) / width;
+            vy += shed[e] * Arctangent.of(w * width, w * w + begin * end) / width;
           }
         }
       }

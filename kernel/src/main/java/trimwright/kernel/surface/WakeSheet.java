@@ -1,5 +1,7 @@
 package trimwright.kernel.surface;
 
+import trimwright.kernel.numeric.Arctangent;
+
 /**
  * The wake of a surface as the surfaces behind it meet it. Lines would give a point that lies in
  * the wake whatever the nearest line says; the sheet spreads each edge's vorticity evenly between
@@ -82,11 +84,12 @@ final class WakeSheet {
     down[from][k][i] = Math.log(most / least) / width;
     double a = 0;
     if (z != 0) {
+      // atan(u/z) and atan(x u / (z s)), each between the sheet's two seams: as angles between two
+      // directions, which stay within half a turn.
       a =
-          Math.atan(u1 / z)
-              + Math.atan(behind * u1 / (z * s1))
-              - Math.atan(u2 / z)
-              - Math.atan(behind * u2 / (z * s2));
+          Arctangent.of(z * width, z * z + u1 * u2)
+              + Arctangent.of(
+                  behind * z * (u1 * s2 - u2 * s1), z * z * s1 * s2 + behind * behind * u1 * u2);
     }
     across[from][k][i] = a / width;
   }

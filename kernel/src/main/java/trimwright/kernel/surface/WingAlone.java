@@ -95,10 +95,10 @@ public final class WingAlone {
     double lift = force.up();
     boolean stalled = false;
     if (!inviscid) {
-      double reynoldsPerMetre = speed / water.kinematicViscosity();
-      force = force.plus(sections.drag(flow.stripLift(), angleOfAttack, reynoldsPerMetre));
-      stalled = sections.liftReserve(flow.stripLift(), reynoldsPerMetre) <= 0;
-      lift -= sections.lostLift(flow.stripLift(), reynoldsPerMetre);
+      StripPolars polars = sections.at(speed / water.kinematicViscosity());
+      force = force.plus(polars.drag(flow.stripLift(), angleOfAttack));
+      stalled = polars.liftReserve(flow.stripLift()) <= 0;
+      lift -= polars.lostLift(flow.stripLift());
     }
     return new WingCoefficients(
         angleOfAttack,

@@ -8,8 +8,8 @@ import trimwright.kernel.surface.SurfaceFlow;
  * thrust is what balances the drag, the foot-pressure centre is what balances the moment. In trim
  * {@link #up} vanishes.
  *
+ * @param at what the speed alone decides
  * @param pitch of the fuselage [rad]
- * @param speed [m/s]
  * @param frontFlow the front wing's inviscid flow
  * @param stabilizerFlow the stabilizer's
  * @param frontWing force of the front wing [N, N·m]
@@ -26,8 +26,8 @@ import trimwright.kernel.surface.SurfaceFlow;
  * @param up sum of all vertical forces [N]
  */
 record Balance(
+    SpeedModel at,
     double pitch,
-    double speed,
     SurfaceFlow frontFlow,
     SurfaceFlow stabilizerFlow,
     PlaneForce frontWing,
@@ -42,6 +42,11 @@ record Balance(
     double riderWeight,
     double footPressure,
     double up) {
+
+  /** Speed [m/s]. */
+  double speed() {
+    return at.speed();
+  }
 
   /** Everything but what acts through the feet. */
   PlaneForce withoutFeet() {

@@ -1,13 +1,9 @@
 package trimwright.kernel.trim;
 
-import java.util.List;
-import trimwright.kernel.frame.PlaneForce;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.Deck;
-import trimwright.kernel.rig.Drive;
 import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.surface.ProfileForces;
-import trimwright.kernel.surface.SurfaceFlow;
 import trimwright.kernel.surface.SurfaceResponse;
 
 /** Puts the forces of a case together at any pitch and speed. Immutable. */
@@ -51,86 +47,18 @@ final class BalanceModel {
     return speed / craft.rideCase().water().kinematicViscosity();
   }
 
-  /** All forces at a pitch of the fuselage [rad] and a speed [m/s], thrust balancing the drag. */
-  Balance at(double pitch, double speed) {
-    return at(pitch, speed, Double.NaN);
+  /** Everything at one speed [m/s]. */
+  SpeedModel at(double speed) {
+    return new SpeedModel(this, speed);
   }
 
-  /** All forces with a given thrust [N]; with NaN thrust balances the drag. */
-  Balance at(double pitch, double speed, double fixedThrust) {
-    double q = dynamicPressure(speed);
-    double perMetre = reynoldsPerMetre(speed);
-    SurfaceFlow front = response.at(0, pitch);
-    SurfaceFlow tail = response.at(1, pitch);
-    PlaneForce frontForce =
-        front.force().plus(frontSections.drag(front.stripLift(), pitch, perMetre)).times(q);
-    PlaneForce tailForce =
-        tail.force().plus(stabilizerSections.drag(tail.stripLift(), pitch, perMetre)).times(q);
-    PlaneForce drags = craft.drags(pitch, speed);
-    PlaneForce parts = craft.weights(pitch);
-    PlaneForce buoyancy = craft.buoyancy(pitch);
-    double air = craft.airDrag(speed);
-    double resistance = air - frontForce.forward() - tailForce.forward() - drags.forward();
+  /** All forces at a pitch of the fuselage [rad] and a speed [m/s], thrust balancing the drag. */
+  Balance at(double pitch, double speed) {
+    return at(speed).at(pitch);
+  }
 
-    RideCase c = craft.rideCase();
-    double thrust;
-    PlaneForce thrustForce;
-    double pull = 0;
-    if (c.setup().drive().isPresent()) {
-      Drive d = c.setup().drive().get();
-      double angle = pitch + d.thrustAngle();
-      thrust = Double.isNaN(fixedThrust) ? resistance / Math.cos(angle) : fixedThrust;
-      double ahead = c.setup().podAhead();
-      double cos = Math.cos(pitch);
-      double sin = Math.sin(pitch);
-      thrustForce =
-          PlaneForce.at(
-              thrust * Math.cos(angle),
-              thrust * Math.sin(angle),
-              ahead * cos - d.heightAboveFuselage() * sin,
-              ahead * sin + d.heightAboveFuselage() * cos);
-    } else {
-      thrust = Double.isNaN(fixedThrust) ? resistance : fixedThrust;
-      if (c.pullAboveDeck().isPresent()) {
-        thrustForce = PlaneForce.NONE;
-        pull = thrust;
-      } else {
-        // Level, on the fuselage's axis.
-        thrustForce = new PlaneForce(thrust, 0, 0);
-      }
-    }
-    double up =
-        frontForce.up()
-            + tailForce.up()
-            + drags.up()
-            + parts.up()
-            + buoyancy.up()
-            + thrustForce.up()
-            - riderWeight;
-    double foilMoment =
-        frontForce.noseUp()
-            + tailForce.noseUp()
-            + drags.noseUp()
-            + parts.noseUp()
-            + buoyancy.noseUp()
-            + thrustForce.noseUp();
-    return new Balance(
-        pitch,
-        speed,
-        front,
-        tail,
-        frontForce,
-        tailForce,
-        drags,
-        parts,
-        buoyancy,
-        thrust,
-        thrustForce,
-        pull,
-        air,
-        riderWeight,
-        footPressure(pitch, foilMoment, air - pull),
-        up);
+  double riderWeight() {
+    return riderWeight;
   }
 
   /**
@@ -139,7 +67,7 @@ final class BalanceModel {
    * 0, with a, b the footing of the mast's axis on the deck, p the deck's pitch and s the distance
    * along the deck.
    */
-  private double footPressure(double pitch, double foilMoment, double friction) {
+  double footPressure(double pitch, double foilMoment, double friction) {
     Deck deck = craft.deck();
     double deckPitch = pitch + deck.baseAngle();
     double a = deck.footingAhead(pitch);
@@ -176,10 +104,5 @@ final class BalanceModel {
         -b.riderWeight() * deck.footingAhead(b.pitch()),
         b.air() * above,
         b.buoyancy().noseUp());
-  }
-
-  /** Both wings' sections, for what asks for the worse of the two. */
-  List<ProfileForces> sections() {
-    return List.of(frontSections, stabilizerSections);
   }
 }

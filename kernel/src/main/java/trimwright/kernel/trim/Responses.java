@@ -8,6 +8,7 @@ import trimwright.kernel.surface.Lattice;
 import trimwright.kernel.surface.PlacedWing;
 import trimwright.kernel.surface.ProfileForces;
 import trimwright.kernel.surface.ResponseKey;
+import trimwright.kernel.surface.StripPolars;
 import trimwright.kernel.surface.SurfaceFlow;
 import trimwright.kernel.surface.SurfaceResponse;
 import trimwright.kernel.surface.SystemResponse;
@@ -86,7 +87,7 @@ public final class Responses {
       tail.ahead(),
       tail.above()
     };
-    double[] limits = frontSections(craft).liftLimits(FASTEST_REYNOLDS);
+    double[] limits = frontSections(craft).maximumLift();
     return ResponseKey.of(
         craft.wings(),
         DoubleStream.concat(DoubleStream.of(places), DoubleStream.of(limits)).toArray());
@@ -150,14 +151,15 @@ public final class Responses {
     for (int k = 0; k < slopes.length; k++) {
       slopes[k] = (raised.get(0).stripLift()[k] - low[k]) / step;
     }
-    double stall = frontSections(craft).stallMargin(low, slopes, FASTEST_REYNOLDS);
+    double stall = frontSections(craft).stallMargin(low, slopes);
     double from = Math.max(-FURTHEST, noLift - BELOW);
     double to = Math.min(FURTHEST, (Double.isFinite(stall) ? stall : FURTHEST) + BEYOND);
     return new double[] {Math.min(from, FURTHEST - LEAST_WIDTH), Math.max(to, from + LEAST_WIDTH)};
   }
 
-  private static ProfileForces frontSections(Craft craft) {
-    return new ProfileForces(craft.wings().get(0), craft.rideCase().setup().frontWing().finish());
+  private static StripPolars frontSections(Craft craft) {
+    return new ProfileForces(craft.wings().get(0), craft.rideCase().setup().frontWing().finish())
+        .at(FASTEST_REYNOLDS);
   }
 
   private static List<SurfaceFlow> flows(Craft craft, Lattice lattice, double pitch) {

@@ -62,8 +62,9 @@ final class TrimSolver {
   Found find(double speed) {
     double low = model.response().from();
     double high = model.response().to();
-    double atLow = model.at(low, speed).up();
-    double atHigh = model.at(high, speed).up();
+    SpeedModel here = model.at(speed);
+    double atLow = here.at(low).up();
+    double atHigh = here.at(high).up();
     if (atHigh < 0) {
       return new Found(Optional.empty(), Optional.of(NoTrimReason.TOO_SLOW));
     }
@@ -72,16 +73,14 @@ final class TrimSolver {
       // press down.
       return new Found(Optional.empty(), Optional.of(NoTrimReason.STALLED));
     }
-    double pitch =
-        Roots.between(p -> model.at(p, speed).up(), low, atLow, high, atHigh, PITCH_TOLERANCE);
-    Balance balance = model.at(pitch, speed);
+    double pitch = Roots.between(p -> here.at(p).up(), low, atLow, high, atHigh, PITCH_TOLERANCE);
+    Balance balance = here.at(pitch);
     return new Found(Optional.of(balance), against(balance));
   }
 
   private Optional<NoTrimReason> against(Balance b) {
-    double perMetre = model.reynoldsPerMetre(b.speed());
-    double front = model.frontSections().liftReserve(b.frontFlow().stripLift(), perMetre);
-    double tail = model.stabilizerSections().liftReserve(b.stabilizerFlow().stripLift(), perMetre);
+    double front = b.at().frontPolars().liftReserve(b.frontFlow().stripLift());
+    double tail = b.at().stabilizerPolars().liftReserve(b.stabilizerFlow().stripLift());
     if (front <= 0) {
       return Optional.of(
           carriesWithStalledStrips(b) ? NoTrimReason.STALLED : NoTrimReason.TOO_SLOW);
@@ -107,11 +106,10 @@ final class TrimSolver {
    * limit.
    */
   private boolean carriesWithStalledStrips(Balance b) {
-    double q = model.dynamicPressure(b.speed());
-    double perMetre = model.reynoldsPerMetre(b.speed());
+    double q = b.at().dynamicPressure();
     for (double p = b.pitch(); p <= model.response().to(); p += STALL_STEP) {
-      Balance at = model.at(p, b.speed());
-      double lost = model.frontSections().lostLift(at.frontFlow().stripLift(), perMetre);
+      Balance at = b.at().at(p);
+      double lost = b.at().frontPolars().lostLift(at.frontFlow().stripLift());
       if (at.up() - q * lost >= 0) {
         return true;
       }
@@ -147,7 +145,7 @@ final class TrimSolver {
     RideCase c = model.craft().rideCase();
     Rider r = c.rider();
     double share = footShare(b);
-    double q = model.dynamicPressure(b.speed());
+    double q = b.at().dynamicPressure();
     OptionalDouble power =
         c.setup().drive().isPresent()
             ? OptionalDouble.of(
@@ -190,7 +188,6 @@ final class TrimSolver {
   }
 
   private double stallMargin(Balance b) {
-    double perMetre = model.reynoldsPerMetre(b.speed());
     double least = FURTHEST_STALL;
     for (int wing = 0; wing < 2; wing++) {
       double[] here = (wing == 0 ? b.frontFlow() : b.stabilizerFlow()).stripLift();
@@ -199,7 +196,7 @@ final class TrimSolver {
       for (int k = 0; k < slope.length; k++) {
         slope[k] = (there[k] - here[k]) / PITCH_STEP;
       }
-      least = Math.min(least, model.sections().get(wing).stallMargin(here, slope, perMetre));
+      least = Math.min(least, b.at().polars().get(wing).stallMargin(here, slope));
     }
     return least;
   }
@@ -239,7 +236,7 @@ final class TrimSolver {
     double[] moment = new double[2];
     for (int side = 0; side < 2; side++) {
       double pitch = b.pitch() + (side == 0 ? -PITCH_STEP : PITCH_STEP);
-      Balance at = model.at(pitch, b.speed(), b.thrust());
+      Balance at = b.at().at(pitch, b.thrust());
       PlaneForce foil = at.withoutFeet();
       PlaneForce all =
           new PlaneForce(

@@ -1,0 +1,63 @@
+package trimwright.kernel.rig;
+
+import trimwright.kernel.frame.PlaneForce;
+
+/**
+ * Drag of mast, spray, corners, fuselage and pod at one speed, over pitch: the friction lines,
+ * which ask for logarithms and powers, are worked out once. Immutable; may be shared between
+ * threads.
+ */
+public final class CraftDrags {
+  private final Craft craft;
+  private final double dynamicPressure;
+
+  /** Drag area of the mast per wetted length [m]. */
+  private final double mastPerLength;
+
+  /** Drag area of the spray, of the fuselage, and of the pod with its corners [m²]. */
+  private final double spray;
+
+  private final double fuselage;
+  private final double pod;
+
+  CraftDrags(Craft craft, double speed) {
+    this.craft = craft;
+    RideCase c = craft.rideCase();
+    Setup s = c.setup();
+    double perMetre = speed / c.water().kinematicViscosity();
+    dynamicPressure = 0.5 * c.water().density() * speed * speed;
+    Mast m = s.mast();
+    mastPerLength = MastDrag.profile(m.chord(), m.thickness(), 1, perMetre, m.finish());
+    spray = MastDrag.spray(m.thickness());
+    fuselage = BodyDrag.of(s.fuselage().length(), s.fuselage().diameter(), perMetre);
+    pod =
+        s.drive()
+            .map(d -> BodyDrag.of(d.length(), d.diameter(), perMetre) + craft.podCorners())
+            .orElse(0.0);
+  }
+
+  /**
+   * The drags at a pitch.
+   *
+   * @param pitch of the fuselage [rad]
+   * @return force and moment about the datum [N, N·m]
+   */
+  public PlaneForce at(double pitch) {
+    Setup s = craft.rideCase().setup();
+    double wetted = craft.wettedMast(pitch);
+    double depth = craft.datumDepth(pitch);
+    double cos = Math.cos(pitch + s.mast().rake());
+    PlaneForce sum = dragAt(mastPerLength * wetted, 0.5 * wetted * cos);
+    sum = sum.plus(dragAt(spray, depth));
+    sum = sum.plus(new PlaneForce(-craft.corners().amount(), 0, craft.corners().above(pitch)));
+    sum = sum.plus(dragAt(fuselage, Craft.fuselageMiddle(s.fuselage()) * Math.sin(pitch)));
+    if (s.drive().isPresent()) {
+      sum = sum.plus(dragAt(craft.podWet(pitch) * pod, craft.podAbove(pitch)));
+    }
+    return sum.times(dynamicPressure);
+  }
+
+  private static PlaneForce dragAt(double area, double above) {
+    return PlaneForce.at(-area, 0, 0, above);
+  }
+}
