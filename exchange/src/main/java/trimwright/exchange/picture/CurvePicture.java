@@ -2,6 +2,7 @@ package trimwright.exchange.picture;
 
 import java.util.List;
 import trimwright.exchange.read.CaseFile;
+import trimwright.exchange.unit.Measures;
 import trimwright.exchange.words.Shown;
 import trimwright.exchange.words.VerdictWords;
 import trimwright.kernel.trim.Curve;
@@ -82,7 +83,7 @@ public final class CurvePicture {
         new Svg(
             style,
             heading(quantities) + " of " + caseFile.name() + " against speed",
-            VerdictWords.speeds(curve)
+            VerdictWords.speeds(curve, Measures.METRIC)
                 + " The upright line stands at "
                 + Shown.decimals(marked, 1)
                 + " km/h.",

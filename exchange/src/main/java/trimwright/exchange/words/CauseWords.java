@@ -2,6 +2,7 @@ package trimwright.exchange.words;
 
 import java.util.List;
 import trimwright.exchange.read.CaseFile;
+import trimwright.exchange.unit.Measures;
 import trimwright.kernel.cause.CauseOutcome;
 
 /**
@@ -9,7 +10,7 @@ import trimwright.kernel.cause.CauseOutcome;
  * before believing either.
  *
  * <p>Numbers are rounded first and subtracted afterwards, so that the parts a reader sees add up to
- * the whole that the reader sees.
+ * the whole that the reader sees, in either family of measures.
  *
  * @param headline one sentence: what to do first
  * @param sentences the explanation, in reading order
@@ -27,14 +28,16 @@ public record CauseWords(String headline, List<String> sentences, List<RuleOut> 
    *
    * @param caseFile the case
    * @param outcome its split, or why there is none
+   * @param measures that the reader reads
    * @return the words
    */
-  public static CauseWords of(CaseFile caseFile, CauseOutcome outcome) {
+  public static CauseWords of(CaseFile caseFile, CauseOutcome outcome, Measures measures) {
+    Amounts amounts = Amounts.of(measures);
     if (outcome instanceof CauseOutcome.NoSplit none) {
-      NoSplitWords words = new NoSplitWords(caseFile, none);
+      NoSplitWords words = new NoSplitWords(caseFile, none, amounts);
       return new CauseWords(words.headline(), words.sentences(), RuleOut.listFor(caseFile));
     }
-    SplitWords words = new SplitWords(caseFile, (CauseOutcome.Split) outcome);
+    SplitWords words = new SplitWords(caseFile, (CauseOutcome.Split) outcome, amounts);
     return new CauseWords(words.headline(), words.sentences(), RuleOut.listFor(caseFile));
   }
 }

@@ -17,18 +17,15 @@ final class FeetCure {
   /** Ends of {@code track_mm} in a case file [m]. */
   private static final double TRACK_END = 0.4;
 
-  private final double shift;
+  private final Amounts.Move move;
+  private final String bound;
   private final boolean onBoard;
   private final boolean onTrack;
 
-  /**
-   * A cure.
-   *
-   * @param caseFile the case
-   * @param shift of the feet, forward positive [m]
-   */
-  FeetCure(CaseFile caseFile, double shift) {
-    this.shift = shift;
+  private FeetCure(CaseFile caseFile, Amounts.Move move, String bound) {
+    this.move = move;
+    this.bound = bound;
+    double shift = move.distance();
     Board board = caseFile.rideCase().setup().board();
     Rider rider = caseFile.rideCase().rider();
     double half = 0.5 * board.length();
@@ -39,43 +36,63 @@ final class FeetCure {
   }
 
   /**
+   * A cure that brings the load where it is wanted.
+   *
+   * @param caseFile the case
+   * @param shift of the feet, forward positive [m]
+   * @param amounts that the reader reads
+   */
+  static FeetCure of(CaseFile caseFile, double shift, Amounts amounts) {
+    return new FeetCure(caseFile, amounts.move(shift), "");
+  }
+
+  /**
+   * A cure that just lets the feet reach.
+   *
+   * @param caseFile the case
+   * @param reach what is missing
+   * @param amounts that the reader reads
+   */
+  static FeetCure of(CaseFile caseFile, FootReach reach, Amounts amounts) {
+    return new FeetCure(caseFile, amounts.moveAtLeast(reach.shift()), "at least ");
+  }
+
+  /**
    * The orders, joined by "or".
    *
-   * @param bound empty or such as {@code "at least "}
    * @return words without a capital or a full stop; empty where nothing along the board helps
    */
-  String orders(String bound) {
-    List<String> orders = new ArrayList<>();
-    String far = bound + (bound.isEmpty() ? far() : FootReach.roundedUp(shift));
+  String orders() {
+    return String.join(", or ", list());
+  }
+
+  /** The first order alone; empty where nothing along the board helps. */
+  String first() {
+    List<String> all = list();
+    return all.isEmpty() ? "" : all.get(0);
+  }
+
+  private List<String> list() {
+    List<String> orders = new ArrayList<>(2);
     if (onBoard) {
-      orders.add("move both feet " + far + (shift > 0 ? " forward" : " back"));
+      orders.add("move both feet " + bound + move.text() + (move.forward() ? " forward" : " back"));
     }
     if (onTrack) {
       orders.add(
           (onBoard ? "the mast " : "move the mast ")
-              + far
-              + (shift > 0 ? " back" : " forward")
+              + bound
+              + move.text()
+              + (move.forward() ? " back" : " forward")
               + " in its track");
     }
-    return String.join(", or ", orders);
-  }
-
-  /** The first order alone. */
-  String first() {
-    String all = orders("");
-    int or = all.indexOf(", or ");
-    return or < 0 ? all : all.substring(0, or);
+    return orders;
   }
 
   /** What stands against moving the feet; empty where nothing does. */
   List<String> warnings() {
     return onBoard
         ? List.of()
-        : List.of("Moving only your feet by " + far() + " would put one of them off the board.");
-  }
-
-  private String far() {
-    double mm = Math.abs(Shown.mm(shift));
-    return Shown.decimals(mm, 0) + " mm";
+        : List.of(
+            "Moving only your feet by " + move.text() + " would put one of them off the board.");
   }
 }

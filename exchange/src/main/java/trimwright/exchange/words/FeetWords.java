@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import trimwright.exchange.read.CaseFile;
 import trimwright.kernel.cause.CauseOutcome;
+import trimwright.kernel.cause.CauseParts;
 
 /** The words about the load on the feet. */
 final class FeetWords {
@@ -12,28 +13,34 @@ final class FeetWords {
   private static final long SHARE_STEP_PERCENT = 5;
 
   private final CaseFile caseFile;
-  private final BigDecimal riddenKmh;
-  private final BigDecimal wishedKmh;
+  private final BigDecimal riddenSpeed;
+  private final BigDecimal wishedSpeed;
   private final long ridden;
   private final long wished;
   private final long wanted;
-  private final long frontKilograms;
+  private final Amounts amounts;
+
+  /** Load on the front foot at the wished speed. */
+  private final String frontLeg;
 
   /** Pressure centre at the wished speed ahead of where it is wanted [m]. */
   private final double shift;
 
   private final FeetCure cure;
 
-  FeetWords(CaseFile caseFile, CauseOutcome.Split split) {
+  FeetWords(CaseFile caseFile, CauseOutcome.Split split, Amounts amounts) {
     this.caseFile = caseFile;
-    riddenKmh = Shown.rounded(Shown.kmh(split.ridden().speed()), 1);
-    wishedKmh = Shown.rounded(Shown.kmh(split.wished().speed()), 1);
+    this.amounts = amounts;
+    riddenSpeed = amounts.roundedSpeed(split.ridden().speed());
+    wishedSpeed = amounts.roundedSpeed(split.wished().speed());
     ridden = percent(split.footShare().ridden());
-    wished = percent(split.footShare().atWishedSpeed());
+    boolean same = riddenSpeed.compareTo(wishedSpeed) == 0;
+    wished = same ? ridden : percent(split.footShare().atWishedSpeed());
     wanted = percent(split.footShare().wanted());
-    frontKilograms = Shown.rounded(split.wished().frontLeg(), 0).longValue();
-    shift = split.footPressure().setPart();
-    cure = new FeetCure(caseFile, shift);
+    frontLeg = amounts.mass((same ? split.ridden() : split.wished()).frontLeg());
+    CauseParts place = split.footPressure();
+    shift = (same ? place.ridden() : place.atWishedSpeed()) - place.wanted();
+    cure = FeetCure.of(caseFile, shift, amounts);
   }
 
   /** Whether the feet are as wished at the wished speed. */
@@ -69,23 +76,23 @@ final class FeetWords {
         + "; the front foot carries "
         + wished
         + " % at "
-        + wishedKmh.toPlainString()
-        + " km/h and you want "
+        + amounts.speed(wishedSpeed)
+        + " and you want "
         + wanted
         + " %.";
   }
 
   /** The load on the feet at both speeds. */
   String sentence() {
-    boolean same = riddenKmh.compareTo(wishedKmh) == 0;
+    boolean same = riddenSpeed.compareTo(wishedSpeed) == 0;
     return "Feet: the front foot carries "
-        + (same ? "" : ridden + " % at " + riddenKmh.toPlainString() + " km/h and ")
+        + (same ? "" : ridden + " % at " + amounts.speed(riddenSpeed) + " and ")
         + wished
         + " % ("
-        + frontKilograms
-        + " kg) at "
-        + wishedKmh.toPlainString()
-        + " km/h; you want "
+        + frontLeg
+        + ") at "
+        + amounts.speed(wishedSpeed)
+        + "; you want "
         + wanted
         + " %"
         + (right() ? ", so the feet are right" : "")
@@ -98,7 +105,7 @@ final class FeetWords {
       return "";
     }
     return " Riding "
-        + (wishedKmh.compareTo(riddenKmh) > 0 ? "faster" : "slower")
+        + (wishedSpeed.compareTo(riddenSpeed) > 0 ? "faster" : "slower")
         + (worseAtWishedSpeed() ? " makes the feet worse." : " helps the feet.");
   }
 
@@ -108,7 +115,7 @@ final class FeetWords {
       return List.of();
     }
     List<String> all = new ArrayList<>();
-    String along = cure.orders("");
+    String along = cure.orders();
     // Lift at the back presses the nose down, and the weight must go back to hold it up.
     boolean up = shift > 0;
     String turn = "turn the stabilizer's leading edge " + (up ? "up" : "down");

@@ -11,9 +11,6 @@ import trimwright.kernel.trim.TrimPoint;
  * @param distance from that foot [m], above 0
  */
 record FootReach(boolean ahead, double distance) {
-  /** What binary fractions add to a whole number of millimetres [mm]. */
-  private static final double ROUNDING_MM = 1e-6;
-
   /** The reach missing, where a balance exists that the feet cannot make. */
   static Optional<FootReach> find(TrimOutcome.NoTrim none) {
     return none.wouldNeed().flatMap(FootReach::find);
@@ -36,19 +33,10 @@ record FootReach(boolean ahead, double distance) {
     return ahead ? distance : -distance;
   }
 
-  /** Rounded up, since less does not reach. */
-  String millimetres() {
-    return roundedUp(distance);
-  }
-
-  /** A distance [m] either way in whole millimetres, rounded up. */
-  static String roundedUp(double distance) {
-    return Shown.decimals(Math.ceil(Math.abs(Shown.mm(distance)) - ROUNDING_MM), 0) + " mm";
-  }
-
-  String place() {
+  /** Where it lies; rounded up, since less does not reach. */
+  String place(Amounts amounts) {
     return "the pressure centre lies "
-        + millimetres()
+        + amounts.lengthUp(distance)
         + (ahead ? " ahead of your front foot" : " behind your back foot");
   }
 }

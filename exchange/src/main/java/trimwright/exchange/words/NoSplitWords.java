@@ -15,10 +15,12 @@ import trimwright.kernel.trim.TrimOutcome.NoTrim;
 final class NoSplitWords {
   private final CaseFile caseFile;
   private final CauseOutcome.NoSplit none;
+  private final Amounts amounts;
 
-  NoSplitWords(CaseFile caseFile, CauseOutcome.NoSplit none) {
+  NoSplitWords(CaseFile caseFile, CauseOutcome.NoSplit none, Amounts amounts) {
     this.caseFile = caseFile;
     this.none = none;
+    this.amounts = amounts;
   }
 
   String headline() {
@@ -43,17 +45,17 @@ final class NoSplitWords {
     String verb = none.wishedSpeed() ? "wish for " : "ask about ";
     return what
         + (from.isPresent()
-            ? verb + kmh(from.getAsDouble()) + " or more, or fit a larger front wing."
+            ? verb + amounts.speed(from.getAsDouble()) + " or more, or fit a larger front wing."
             : verb + "another speed, or fit a larger front wing.");
   }
 
   private String feet(FootReach reach, String at) {
-    String orders = new FeetCure(caseFile, reach.shift()).orders("at least ");
+    String orders = FeetCure.of(caseFile, reach, amounts).orders();
     return (orders.isEmpty() ? "Change speed or set" : SplitWords.upperFirst(orders))
         + ": "
         + at
         + " "
-        + reach.place()
+        + reach.place(amounts)
         + ".";
   }
 
@@ -67,7 +69,7 @@ final class NoSplitWords {
       OptionalDouble from = none.fliesFrom();
       all.add(
           from.isPresent()
-              ? "It flies from " + kmh(from.getAsDouble()) + " on; look at its curve."
+              ? "It flies from " + amounts.speed(from.getAsDouble()) + " on; look at its curve."
               : "Look at its curve to see from what speed it flies, if at all.");
     }
     return all;
@@ -83,9 +85,17 @@ final class NoSplitWords {
   private String sentence(NoTrim outcome, String where) {
     Optional<FootReach> reach = FootReach.find(outcome);
     if (outcome.reason() == NoTrimReason.FEET_CANNOT_REACH && reach.isPresent()) {
-      return "At " + where + " your feet cannot reach: " + reach.get().place() + wish(reach.get());
+      return "At "
+          + where
+          + " your feet cannot reach: "
+          + reach.get().place(amounts)
+          + wish(reach.get());
     }
-    return "At " + where + " there is no trim. " + ReasonWords.of(outcome) + limit(outcome);
+    return "At "
+        + where
+        + " there is no trim. "
+        + ReasonWords.of(outcome, amounts)
+        + limit(outcome);
   }
 
   /** How far the feet must go not only to reach but to carry as wished. */
@@ -96,7 +106,7 @@ final class NoSplitWords {
         reach.ahead()
             ? reach.distance() + (1 - share) * rider.stance()
             : -reach.distance() - share * rider.stance();
-    String orders = new FeetCure(caseFile, shift).orders("");
+    String orders = FeetCure.of(caseFile, shift, amounts).orders();
     return orders.isEmpty()
         ? "."
         : ". For the "
@@ -113,11 +123,7 @@ final class NoSplitWords {
         : "";
   }
 
-  private static String speed(NoTrim outcome) {
-    return kmh(outcome.speed());
-  }
-
-  private static String kmh(double speed) {
-    return Shown.decimals(Shown.kmh(speed), 1) + " km/h";
+  private String speed(NoTrim outcome) {
+    return amounts.speed(outcome.speed());
   }
 }

@@ -1,5 +1,6 @@
 package trimwright.exchange.words;
 
+import trimwright.exchange.unit.Measures;
 import trimwright.kernel.trim.Limit;
 import trimwright.kernel.trim.NoTrimReason;
 import trimwright.kernel.trim.TrimOutcome;
@@ -29,9 +30,14 @@ public final class ReasonWords {
    * Why there is no trim, with the figures that are known.
    *
    * @param none the outcome
+   * @param measures that the reader reads
    * @return a sentence or two
    */
-  public static String of(TrimOutcome.NoTrim none) {
+  public static String of(TrimOutcome.NoTrim none, Measures measures) {
+    return of(none, Amounts.of(measures));
+  }
+
+  static String of(TrimOutcome.NoTrim none, Amounts amounts) {
     return switch (none.reason()) {
       case TOO_SLOW, STALLED -> of(none.reason());
       case THRUST_SHORT ->
@@ -48,9 +54,9 @@ public final class ReasonWords {
               .map(
                   reach ->
                       "Feet cannot reach: "
-                          + reach.place()
+                          + reach.place(amounts)
                           + ". Move both feet at least "
-                          + reach.millimetres()
+                          + amounts.moveAtLeast(reach.shift()).text()
                           + (reach.ahead() ? " forward" : " back")
                           + ", or the mast as far the other way.")
               .orElseGet(() -> of(none.reason()));
@@ -61,13 +67,20 @@ public final class ReasonWords {
    * The outcome in a few words, with how far the feet cannot reach.
    *
    * @param none the outcome
+   * @param measures that the reader reads
    * @return a few letters
    */
-  public static String brief(TrimOutcome.NoTrim none) {
+  public static String brief(TrimOutcome.NoTrim none, Measures measures) {
+    Amounts amounts = Amounts.of(measures);
     String words = brief(none.reason());
     return none.reason() == NoTrimReason.FEET_CANNOT_REACH
         ? FootReach.find(none)
-            .map(r -> words + " by " + r.millimetres() + (r.ahead() ? " ahead" : " behind"))
+            .map(
+                r ->
+                    words
+                        + " by "
+                        + amounts.lengthUp(r.distance())
+                        + (r.ahead() ? " ahead" : " behind"))
             .orElse(words)
         : words;
   }

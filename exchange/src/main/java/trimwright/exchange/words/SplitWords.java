@@ -39,7 +39,9 @@ final class SplitWords {
   private final String riddenSpeed;
   private final String wishedSpeed;
 
-  /** Wished less ridden, as shown [km/h]. */
+  private final Amounts amounts;
+
+  /** Wished less ridden, as shown [km/h or mph]. */
   private final BigDecimal faster;
 
   private final BigDecimal ridden;
@@ -49,23 +51,26 @@ final class SplitWords {
   private final FeetWords feet;
   private final WedgeWords wedge;
 
-  SplitWords(CaseFile caseFile, CauseOutcome.Split split) {
+  SplitWords(CaseFile caseFile, CauseOutcome.Split split, Amounts amounts) {
+    this.amounts = amounts;
     riddenPoint = split.ridden();
-    wishedPoint = split.wished();
-    BigDecimal from = Shown.rounded(Shown.kmh(riddenPoint.speed()), 1);
-    BigDecimal to = Shown.rounded(Shown.kmh(wishedPoint.speed()), 1);
-    riddenSpeed = from.toPlainString() + " km/h";
-    wishedSpeed = to.toPlainString() + " km/h";
+    BigDecimal from = amounts.roundedSpeed(riddenPoint.speed());
+    BigDecimal to = amounts.roundedSpeed(split.wished().speed());
+    riddenSpeed = amounts.speed(from);
+    wishedSpeed = amounts.speed(to);
     faster = to.subtract(from);
+    // Speeds that read the same are one speed to the reader, and so must be what they give.
+    boolean same = faster.signum() == 0;
+    wishedPoint = same ? riddenPoint : split.wished();
     CauseParts pitch = split.pitch();
     ridden = tenth(pitch.ridden());
-    wished = tenth(pitch.atWishedSpeed());
+    wished = same ? ridden : tenth(pitch.atWishedSpeed());
     wanted = tenth(pitch.wanted());
     measured =
         pitch.measured().isPresent()
             ? Optional.of(tenth(pitch.measured().getAsDouble()))
             : Optional.empty();
-    feet = new FeetWords(caseFile, split);
+    feet = new FeetWords(caseFile, split, amounts);
     wedge = new WedgeWords(caseFile.rideCase().setup().mast().baseAngle(), wishedPoint, setPart());
   }
 
@@ -209,8 +214,8 @@ final class SplitWords {
       return "You ride at your wished speed, so speed has no part in it: " + set + ".";
     }
     return "Riding "
-        + faster.abs().toPlainString()
-        + " km/h "
+        + amounts.speed(faster.abs())
+        + " "
         + (faster.signum() > 0 ? "slower" : "faster")
         + " than you wish "
         + (speedPart().signum() == 0 ? "changes nothing" : "makes " + turn(speedPart()))
@@ -228,10 +233,7 @@ final class SplitWords {
   }
 
   private String paceFirst() {
-    return "Ride "
-        + faster.abs().stripTrailingZeros().toPlainString()
-        + " km/h "
-        + (faster.signum() >= 0 ? "faster" : "slower");
+    return "Ride " + amounts.pace(faster) + " " + (faster.signum() >= 0 ? "faster" : "slower");
   }
 
   private String shareOf() {

@@ -3,6 +3,7 @@ package trimwright.exchange.words;
 import java.util.ArrayList;
 import java.util.List;
 import trimwright.exchange.read.CaseFile;
+import trimwright.exchange.unit.Measures;
 import trimwright.kernel.rig.Rider;
 import trimwright.kernel.trim.Curve;
 import trimwright.kernel.trim.EvenFeetSpeed;
@@ -29,49 +30,57 @@ public record VerdictWords(String first, String second) {
    * @param caseFile the case
    * @param curve its curve
    * @param outcome what the chosen speed gives
+   * @param measures that the reader reads
    * @return two lines
    */
-  public static VerdictWords of(CaseFile caseFile, Curve curve, TrimOutcome outcome) {
+  public static VerdictWords of(
+      CaseFile caseFile, Curve curve, TrimOutcome outcome, Measures measures) {
+    Amounts amounts = Amounts.of(measures);
     String first =
         outcome instanceof TrimOutcome.NoTrim none
-            ? noTrim(caseFile, none)
-            : trimmed(caseFile, outcome.findPoint().orElseThrow());
+            ? noTrim(caseFile, none, amounts)
+            : trimmed(caseFile, outcome.findPoint().orElseThrow(), amounts);
     boolean waves = outcome.speed() < WaveWords.speed(caseFile);
-    return new VerdictWords(first, speeds(curve) + (waves ? " " + WaveWords.of(caseFile) : ""));
+    return new VerdictWords(
+        first, speeds(curve, measures) + (waves ? " " + WaveWords.of(caseFile, measures) : ""));
   }
 
   /**
    * The speeds that matter, in one line.
    *
    * @param curve the curve
+   * @param measures that the reader reads
    * @return window, even feet and level speed
    */
-  public static String speeds(Curve curve) {
+  public static String speeds(Curve curve, Measures measures) {
+    Amounts amounts = Amounts.of(measures);
     List<String> parts = new ArrayList<>();
     parts.add(
         curve
             .rideableWindow()
-            .map(w -> "Rideable from " + kmh(w.from()) + " to " + kmh(w.to()) + " km/h")
+            .map(
+                w ->
+                    "Rideable from " + amounts.bareSpeed(w.from()) + " to " + amounts.speed(w.to()))
             .orElse("No speed here is inside every limit"));
     List<String> even =
-        curve.evenFeetSpeeds().stream().map(EvenFeetSpeed::speed).map(VerdictWords::kmh).toList();
+        curve.evenFeetSpeeds().stream().map(EvenFeetSpeed::speed).map(amounts::bareSpeed).toList();
     parts.add(even.isEmpty() ? "even feet nowhere" : "even feet at " + String.join(" and ", even));
     parts.add(
         curve.levelSpeed().isPresent()
-            ? "level at " + kmh(curve.levelSpeed().getAsDouble())
+            ? "level at " + amounts.bareSpeed(curve.levelSpeed().getAsDouble())
             : "level nowhere");
     return String.join("; ", parts) + ".";
   }
 
-  private static String noTrim(CaseFile caseFile, TrimOutcome.NoTrim none) {
-    String speed = kmh(none.speed()) + " km/h";
+  private static String noTrim(CaseFile caseFile, TrimOutcome.NoTrim none, Amounts amounts) {
+    String speed = amounts.speed(none.speed());
     return switch (none.reason()) {
       case TOO_SLOW -> "Ride faster: at " + speed + " the wings cannot carry you.";
       case STALLED -> "Ride faster: at " + speed + " a wing is past its stall.";
       case THRUST_SHORT -> "Ride slower: the drive cannot push you at " + speed + need(none) + ".";
       case FEET_CANNOT_REACH ->
           FootReach.find(none)
-              .map(reach -> reach(caseFile, speed, reach))
+              .map(reach -> reach(caseFile, speed, reach, amounts))
               .orElse("Change speed, stance or set: at " + speed + " your feet cannot reach.");
     };
   }
@@ -83,21 +92,21 @@ public record VerdictWords(String first, String second) {
         .orElse("");
   }
 
-  private static String reach(CaseFile caseFile, String speed, FootReach reach) {
-    String orders = new FeetCure(caseFile, reach.shift()).orders("at least ");
+  private static String reach(CaseFile caseFile, String speed, FootReach reach, Amounts amounts) {
+    String orders = FeetCure.of(caseFile, reach, amounts).orders();
     return (orders.isEmpty() ? "Change speed or set" : SplitWords.upperFirst(orders))
         + ": at "
         + speed
         + " "
-        + reach.place()
+        + reach.place(amounts)
         + ".";
   }
 
-  private static String trimmed(CaseFile caseFile, TrimPoint point) {
+  private static String trimmed(CaseFile caseFile, TrimPoint point, Amounts amounts) {
     String state =
         "at "
-            + kmh(point.speed())
-            + " km/h "
+            + amounts.speed(point.speed())
+            + " "
             + Shown.nose(Shown.degrees(point.pitch()))
             + ", "
             + Shown.decimals(point.footShare() * 100, 0)
@@ -148,9 +157,5 @@ public record VerdictWords(String first, String second) {
 
   private static String watts(double power) {
     return Shown.decimals(power, 0) + " W";
-  }
-
-  private static String kmh(double speed) {
-    return Shown.decimals(Shown.kmh(speed), 1);
   }
 }

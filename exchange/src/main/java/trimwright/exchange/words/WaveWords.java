@@ -1,6 +1,7 @@
 package trimwright.exchange.words;
 
 import trimwright.exchange.read.CaseFile;
+import trimwright.exchange.unit.Measures;
 import trimwright.kernel.rig.Craft;
 
 /** Says below which speed the waves that the model leaves out make its lift less certain. */
@@ -27,11 +28,12 @@ public final class WaveWords {
    * The warning for a list of speeds.
    *
    * @param caseFile the case
+   * @param measures that the reader reads
    * @return one sentence
    */
-  public static String of(CaseFile caseFile) {
+  public static String of(CaseFile caseFile, Measures measures) {
     return "Below "
-        + Shown.decimals(Shown.kmh(speed(caseFile)), 1)
-        + " km/h the surface makes waves that this model leaves out: read those lines with care.";
+        + Amounts.of(measures).speed(speed(caseFile))
+        + " the surface makes waves that this model leaves out: read those lines with care.";
   }
 }

@@ -16,6 +16,10 @@ final class WedgeWords {
   private static final double BASE_END = 10;
 
   private final BigDecimal setPart;
+
+  /** What would be fitted: the trade's nearest step to the part [degrees]. */
+  private final BigDecimal wedge;
+
   private final double baseAfter;
   private final boolean nearStall;
 
@@ -28,7 +32,8 @@ final class WedgeWords {
    */
   WedgeWords(double baseAngle, TrimPoint wished, BigDecimal setPart) {
     this.setPart = setPart;
-    baseAfter = Shown.degrees(baseAngle) - setPart.doubleValue();
+    wedge = Amounts.angle(setPart);
+    baseAfter = Shown.degrees(baseAngle) - setPart.signum() * wedge.doubleValue();
     nearStall = wished.brokenLimits().contains(Limit.STALL_MARGIN);
   }
 
@@ -73,7 +78,7 @@ final class WedgeWords {
   private String wedge() {
     // A thick back end lifts the board's tail off the mast: nose down.
     return "a wedge of "
-        + setPart.abs().toPlainString()
+        + Amounts.plain(wedge)
         + "° under the mast's base, thick end to the "
         + (setPart.signum() > 0 ? "back" : "front");
   }

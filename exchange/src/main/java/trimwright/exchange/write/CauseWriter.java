@@ -9,6 +9,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import trimwright.exchange.read.CaseFile;
+import trimwright.exchange.unit.Measures;
 import trimwright.exchange.words.CauseWords;
 import trimwright.exchange.words.ReasonWords;
 import trimwright.exchange.words.RuleOut;
@@ -72,7 +73,7 @@ public final class CauseWriter {
               ? OptionalDouble.of(Shown.kmh(from.getAsDouble()))
               : OptionalDouble.empty());
     }
-    CauseWords words = CauseWords.of(caseFile, outcome);
+    CauseWords words = CauseWords.of(caseFile, outcome, Measures.METRIC);
     fields.list(
         "rule_out_first",
         words.ruleOutFirst(),
@@ -86,7 +87,7 @@ public final class CauseWriter {
         .number("speed_kmh", Shown.kmh(none.speed()))
         .text("which", wishedSpeed ? "wished_speed" : "ridden_speed")
         .text("reason", Codes.of(none.reason()))
-        .text("words", ReasonWords.of(none));
+        .text("words", ReasonWords.of(none, Measures.METRIC));
   }
 
   private static void parts(JsonFields fields, CauseParts parts, DoubleUnaryOperator unit) {
@@ -123,7 +124,7 @@ public final class CauseWriter {
    * @return the text
    */
   public static String table(CaseFile caseFile, CauseOutcome outcome) {
-    CauseWords words = CauseWords.of(caseFile, outcome);
+    CauseWords words = CauseWords.of(caseFile, outcome, Measures.METRIC);
     StringBuilder out = new StringBuilder(caseFile.name()).append("\n\n");
     out.append(words.headline()).append("\n\n");
     words.sentences().forEach(sentence -> out.append(sentence).append('\n'));

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import trimwright.exchange.read.CaseFile;
+import trimwright.exchange.unit.Measures;
 import trimwright.exchange.words.ReasonWords;
 import trimwright.exchange.words.Shown;
 import trimwright.exchange.words.VerdictWords;
@@ -66,7 +67,7 @@ public final class CurveWriter {
     fields.number("speed_kmh", Shown.kmh(outcome.speed())).text("outcome", Codes.of(outcome));
     writePoint(fields, outcome.findPoint());
     if (outcome instanceof TrimOutcome.NoTrim none) {
-      fields.text("reason", ReasonWords.of(none));
+      fields.text("reason", ReasonWords.of(none, Measures.METRIC));
       none.wouldNeed()
           .ifPresentOrElse(
               p -> {
@@ -122,7 +123,8 @@ public final class CurveWriter {
                     .orElse(null)));
     row.add(point.map(p -> String.join(" ", Codes.of(p.brokenLimits()))).orElse(null));
     row.add(csvCell(PointColumn.MASS_CENTRE, point));
-    row.add(outcome instanceof TrimOutcome.NoTrim none ? ReasonWords.of(none) : null);
+    row.add(
+        outcome instanceof TrimOutcome.NoTrim none ? ReasonWords.of(none, Measures.METRIC) : null);
     Optional<TrimPoint> need =
         outcome instanceof TrimOutcome.NoTrim none ? none.wouldNeed() : Optional.empty();
     PointColumn.WOULD_NEED.forEach(column -> row.add(csvCell(column, need)));
@@ -161,9 +163,9 @@ public final class CurveWriter {
         + "\n\n"
         + table.text()
         + "\n"
-        + VerdictWords.speeds(curve)
+        + VerdictWords.speeds(curve, Measures.METRIC)
         + "\n"
-        + (waves ? WaveWords.of(caseFile) + "\n" : "")
+        + (waves ? WaveWords.of(caseFile, Measures.METRIC) + "\n" : "")
         + "Pitch is nose-up positive; front is the front foot's share of the load.\n";
   }
 
@@ -188,7 +190,7 @@ public final class CurveWriter {
                   .collect(Collectors.joining(", ")));
     } else if (outcome instanceof TrimOutcome.NoTrim none) {
       row.addAll(List.of("-", "-", "-", "-", "-", "-", "-"));
-      row.add(ReasonWords.brief(none));
+      row.add(ReasonWords.brief(none, Measures.METRIC));
     }
     return row;
   }

@@ -9,8 +9,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import trimwright.exchange.demo.DemoCase;
-import trimwright.exchange.demo.DemoCases;
 import trimwright.exchange.unit.Unit;
 import trimwright.kernel.cause.CauseSplit;
 import trimwright.kernel.rig.RideCase;
@@ -33,17 +31,6 @@ class AcceptedCasePropertyTest {
     solve(SOME, SOME + MANY);
   }
 
-  /**
-   * By turns from the whole of the schema's ranges, and from around a demo case, where most fly.
-   */
-  private static String text(int seed) {
-    SchemaCaseGenerator generator = new SchemaCaseGenerator(seed);
-    List<DemoCase> demos = DemoCases.list();
-    return seed % 2 == 0
-        ? generator.next()
-        : generator.near(demos.get(seed / 2 % demos.size()).text());
-  }
-
   private static void solve(int from, int to) {
     List<Double> speeds = new ArrayList<>();
     for (double kmh : new double[] {2, 8, 14, 20, 27, 35, 50, 80}) {
@@ -52,7 +39,7 @@ class AcceptedCasePropertyTest {
     List<String> failures = new ArrayList<>();
     int flying = 0;
     for (int seed = from; seed < to; seed++) {
-      String text = text(seed);
+      String text = SchemaCaseGenerator.text(seed);
       Reading<CaseFile> reading = CaseReader.read(text, SectionFiles.NONE);
       assertThat(reading.problems()).as("seed %d: %s", seed, text).isEmpty();
       RideCase ride = reading.findValue().orElseThrow().rideCase();

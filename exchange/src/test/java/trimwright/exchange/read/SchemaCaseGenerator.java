@@ -8,6 +8,8 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
+import trimwright.exchange.demo.DemoCase;
+import trimwright.exchange.demo.DemoCases;
 import trimwright.exchange.read.internal.SchemaBook;
 import trimwright.exchange.read.internal.YamlParser;
 
@@ -15,7 +17,7 @@ import trimwright.exchange.read.internal.YamlParser;
  * Makes random case files from the schema's own ranges, ends included; what the checks across keys
  * forbid is bent until they permit it. The same seed makes the same case.
  */
-final class SchemaCaseGenerator {
+public final class SchemaCaseGenerator {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final List<String> SECTIONS =
       List.of(
@@ -43,6 +45,17 @@ final class SchemaCaseGenerator {
 
   SchemaCaseGenerator(long seed) {
     random = new Random(seed);
+  }
+
+  /**
+   * By turns from the whole of the schema's ranges, and from around a demo case, where most fly.
+   */
+  public static String text(int seed) {
+    SchemaCaseGenerator generator = new SchemaCaseGenerator(seed);
+    List<DemoCase> demos = DemoCases.list();
+    return seed % 2 == 0
+        ? generator.next()
+        : generator.near(demos.get(seed / 2 % demos.size()).text());
   }
 
   /** A case file as JSON, which is YAML. */

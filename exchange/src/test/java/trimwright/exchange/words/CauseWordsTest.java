@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import trimwright.exchange.read.CaseFile;
+import trimwright.exchange.unit.Measures;
 import trimwright.exchange.write.Samples;
 import trimwright.kernel.cause.CauseOutcome;
 import trimwright.kernel.trim.Limit;
@@ -25,12 +26,13 @@ class CauseWordsTest {
     CaseFile caseFile = Samples.caseFile();
     return CauseWords.of(
         caseFile,
-        Samples.split(caseFile, Samples.point(18, ridden, 0.3), Samples.point(25, wished, share)));
+        Samples.split(caseFile, Samples.point(18, ridden, 0.3), Samples.point(25, wished, share)),
+        Measures.METRIC);
   }
 
   private static CauseWords words(TrimPoint ridden, TrimPoint wished) {
     CaseFile caseFile = Samples.caseFile();
-    return CauseWords.of(caseFile, Samples.split(caseFile, ridden, wished));
+    return CauseWords.of(caseFile, Samples.split(caseFile, ridden, wished), Measures.METRIC);
   }
 
   private static String all(CauseWords words) {
@@ -51,7 +53,7 @@ class CauseWordsTest {
     CauseWords words = words(4.2, 3.9, 0.55);
     assertThat(words.headline())
         .isEqualTo(
-            "Change the set, not the speed: a wedge of 3.9° under the mast's base, thick end to the"
+            "Change the set, not the speed: a wedge of 4° under the mast's base, thick end to the"
                 + " back, or a larger front wing.");
     assertThat(all(words)).contains("so the feet are right");
   }
@@ -59,7 +61,7 @@ class CauseWordsTest {
   @Test
   void noseDownSetTurnsTheWedgeRound() {
     assertThat(words(-4, -3, 0.55).headline())
-        .startsWith("Change the set before the speed: a wedge of 3.0°")
+        .startsWith("Change the set before the speed: a wedge of 3°")
         .endsWith("thick end to the front, or a smaller front wing.");
   }
 
@@ -83,7 +85,7 @@ class CauseWordsTest {
 
   @Test
   void cancellingPartsAreNotSoldAsFine() {
-    assertThat(words(0.1, -3.5, 0.55).headline()).contains("the two cancel at 18.0 km/h");
+    assertThat(words(0.1, -3.5, 0.55).headline()).contains("the two cancel at 18 km/h");
   }
 
   @Test
@@ -91,7 +93,7 @@ class CauseWordsTest {
     CauseWords words = words(2, -3, 0.55);
     assertThat(words.headline())
         .isEqualTo(
-            "Change the set before you change speed: at 18.0 km/h your speed hides a part of the"
+            "Change the set before you change speed: at 18 km/h your speed hides a part of the"
                 + " set's 3.0° nose-down.");
     assertThat(all(words)).doesNotContain("Ride 7 km/h faster");
   }
@@ -101,7 +103,7 @@ class CauseWordsTest {
     CauseWords words = words(Samples.point(18, 0.2, 0.55), Samples.point(25, 0.1, 0.55));
     assertThat(words.headline()).startsWith("Change nothing");
     CauseWords right = words(Samples.point(25, 0, 0.55), Samples.point(25, 0, 0.55));
-    assertThat(all(right)).contains("the set is right.").containsOnlyOnce("at 25.0 km/h;");
+    assertThat(all(right)).contains("the set is right.").containsOnlyOnce("at 25 km/h;");
   }
 
   @Test
@@ -109,7 +111,7 @@ class CauseWordsTest {
     CauseWords words = words(Samples.point(25, 0.7, 0.37), Samples.point(25, 0.7, 0.37));
     assertThat(words.headline())
         .isEqualTo(
-            "Your feet first: move both feet 86 mm back; the front foot carries 37 % at 25.0 km/h"
+            "Your feet first: move both feet 85 mm back; the front foot carries 37 % at 25 km/h"
                 + " and you want 55 %.");
     assertThat(all(words))
         .contains("0.7° nose-up is small: few riders feel it")
@@ -137,7 +139,7 @@ class CauseWordsTest {
                 + " stall.");
     assertThat(words.sentences().get(0))
         .isEqualTo(
-            "At 25.0 km/h this is outside the limits. Too near the stall. The deck is tilted too"
+            "At 25 km/h this is outside the limits. Too near the stall. The deck is tilted too"
                 + " far.");
     assertThat(all(words)).contains("No wedge for that").doesNotContain("a wedge of");
   }
@@ -149,7 +151,7 @@ class CauseWordsTest {
     assertThat(all(words(5.2, 5.1, 0.55))).contains("5.1° nose-up is more than the 5°");
     TrimPoint point = Samples.point(25, 4, 0.55);
     assertThat(new WedgeWords(Math.toRadians(-6), point, new BigDecimal("4.0")).order())
-        .startsWith("a wedge of 4.0°");
+        .startsWith("a wedge of 4°");
     WedgeWords outside = new WedgeWords(Math.toRadians(-7), point, new BigDecimal("4.0"));
     assertThat(outside.order()).isEqualTo("a larger front wing");
     assertThat(outside.sentence()).contains("the mast's base would stand at -11.0°");
@@ -160,7 +162,7 @@ class CauseWordsTest {
     TrimPoint unstable = Samples.point(25, 3, 0.55, Limit.STATIC_MARGIN);
     CauseWords words = words(Samples.point(18, 5, 0.55), unstable);
     assertThat(words.headline()).contains("the foil by itself is unstable");
-    assertThat(words.sentences().get(0)).startsWith("At 25.0 km/h").contains("foil by itself");
+    assertThat(words.sentences().get(0)).startsWith("At 25 km/h").contains("foil by itself");
   }
 
   @Test
@@ -169,7 +171,8 @@ class CauseWordsTest {
     CauseWords words =
         CauseWords.of(
             caseFile,
-            Samples.split(caseFile, Samples.point(18, 4, 0.55), Samples.point(25, 0, 0.55)));
+            Samples.split(caseFile, Samples.point(18, 4, 0.55), Samples.point(25, 0, 0.55)),
+            Measures.METRIC);
     assertThat(words.headline()).startsWith("Check the list first: 2.5°");
     assertThat(all(words)).contains("it holds only if the list is clean");
   }
@@ -180,7 +183,8 @@ class CauseWordsTest {
     CauseWords words =
         CauseWords.of(
             caseFile,
-            Samples.split(caseFile, Samples.point(18, 3, 0.5), Samples.point(25, 1, 0.55)));
+            Samples.split(caseFile, Samples.point(18, 3, 0.5), Samples.point(25, 1, 0.55)),
+            Measures.METRIC);
     assertThat(words.headline())
         .isEqualTo("Check the list first: 6.0° of what you measured is neither speed nor set.");
     assertThat(all(words)).contains("You measured 9.0° nose-up: 6.0° more nose-up than computed");
@@ -214,55 +218,63 @@ class CauseWordsTest {
   void missingSplitSaysWhichSpeedAndWhy(NoTrimReason reason) {
     for (boolean wished : new boolean[] {true, false}) {
       CauseOutcome.NoSplit none = Samples.noSplit(12, wished, reason);
-      CauseWords words = CauseWords.of(Samples.caseFile(), none);
-      assertThat(words.headline()).contains("t 12.0 km/h");
+      CauseWords words = CauseWords.of(Samples.caseFile(), none, Measures.METRIC);
+      assertThat(words.headline()).contains("t 12 km/h");
       assertThat(words.sentences().get(0))
-          .contains("12.0 km/h")
+          .contains("12 km/h")
           .contains(wished ? "your wished speed" : "you ride")
-          .containsIgnoringCase(ReasonWords.of(none.first()).split("[.]")[0]);
+          .containsIgnoringCase(ReasonWords.of(none.first(), Measures.METRIC).split("[.]")[0]);
     }
   }
 
   @Test
   void bothSpeedsWithoutTrimAreNamedWithTheirFigures() {
-    CauseWords words = CauseWords.of(Samples.caseFile(), Samples.bothFail());
+    CauseWords words = CauseWords.of(Samples.caseFile(), Samples.bothFail(), Measures.METRIC);
     assertThat(words.headline())
-        .isEqualTo("Wish for less speed: at 39.0 km/h the drive cannot push you.");
+        .isEqualTo("Wish for less speed: at 39 km/h the drive cannot push you.");
     assertThat(words.sentences().get(0))
-        .startsWith("At your wished speed of 39.0 km/h there is no trim. Not enough power:")
+        .startsWith("At your wished speed of 39 km/h there is no trim. Not enough power:")
         .containsPattern("would take [0-9]+ W")
         .endsWith("The drive has 5000 W.");
-    assertThat(words.sentences().get(1)).startsWith("At the 12.0 km/h you ride there is no trim.");
-    assertThat(words.sentences().get(2)).startsWith("It flies from 14.0 km/h on");
+    assertThat(words.sentences().get(1)).startsWith("At the 12 km/h you ride there is no trim.");
+    assertThat(words.sentences().get(2)).startsWith("It flies from 14 km/h on");
   }
 
   @Test
   void aSpeedTooSlowAndFeetOutOfReachSayWhatToDo() {
     assertThat(
-            CauseWords.of(Samples.caseFile(), Samples.noSplit(12, false, NoTrimReason.TOO_SLOW))
+            CauseWords.of(
+                    Samples.caseFile(),
+                    Samples.noSplit(12, false, NoTrimReason.TOO_SLOW),
+                    Measures.METRIC)
                 .headline())
         .isEqualTo(
-            "At 12.0 km/h it does not fly; ask about 14.0 km/h or more, or fit a larger front"
+            "At 12 km/h it does not fly; ask about 14 km/h or more, or fit a larger front"
                 + " wing.");
     assertThat(
             CauseWords.of(
-                    Samples.caseFile(), Samples.noSplit(12, true, NoTrimReason.FEET_CANNOT_REACH))
+                    Samples.caseFile(),
+                    Samples.noSplit(12, true, NoTrimReason.FEET_CANNOT_REACH),
+                    Measures.METRIC)
                 .headline())
-        .startsWith("Move both feet at least 58 mm forward, or the mast at least 58 mm back")
+        .startsWith("Move both feet at least 60 mm forward, or the mast at least 60 mm back")
         .endsWith("the pressure centre lies 58 mm ahead of your front foot.");
   }
 
   @Test
   void feetOutOfReachLearnHowFarTheirWishIs() {
     List<String> sentences =
-        CauseWords.of(Samples.caseFile(), Samples.noSplit(25, true, NoTrimReason.FEET_CANNOT_REACH))
+        CauseWords.of(
+                Samples.caseFile(),
+                Samples.noSplit(25, true, NoTrimReason.FEET_CANNOT_REACH),
+                Measures.METRIC)
             .sentences();
     // 0.12 of the stance of 480 mm to reach it, and 0.45 of it more for 55 %.
     assertThat(sentences)
         .containsExactly(
-            "At your wished speed of 25.0 km/h your feet cannot reach: the pressure centre lies 58"
+            "At your wished speed of 25 km/h your feet cannot reach: the pressure centre lies 58"
                 + " mm ahead of your front foot. For the 55 % on the front foot that you want, move"
-                + " both feet 274 mm forward, or the mast 274 mm back in its track.");
+                + " both feet 275 mm forward, or the mast 275 mm back in its track.");
   }
 
   @Test

@@ -71,7 +71,7 @@ class CurveWriterTest {
             "thrust_n",
             "electric_power_w");
     assertThat(unreachable.get("reason").stringValue())
-        .contains("58 mm ahead of your front foot", "at least 58 mm forward");
+        .contains("58 mm ahead of your front foot", "at least 60 mm forward");
     assertThat(unreachable.get("would_need").get("foot_share").doubleValue()).isEqualTo(1.12);
   }
 
