@@ -19,6 +19,10 @@ public final class Amounts {
   private static final Amounts METRIC = new Amounts(Measures.METRIC, new BigDecimal("5"));
   private static final Amounts IMPERIAL = new Amounts(Measures.IMPERIAL, new BigDecimal("0.25"));
 
+  /** Exact, so that sums in decimal numbers stay exact. */
+  private static final BigDecimal MILLIMETRES_PER_INCH =
+      BigDecimal.valueOf(Unit.MILLIMETRE.fromSi(Unit.INCH.toSi(1)));
+
   /** What binary fractions add to a whole number of the smallest steps shown. */
   private static final double ROUNDING = 1e-6;
 
@@ -132,6 +136,17 @@ public final class Amounts {
    */
   public String length(double length) {
     return this.length.text(length);
+  }
+
+  /**
+   * A length rounded as shown, for a document that carries millimetres.
+   *
+   * @param length [m]
+   * @return whole millimetres, or tenths of an inch as millimetres
+   */
+  public BigDecimal roundedMillimetres(double length) {
+    BigDecimal shown = this.length.rounded(length);
+    return this == METRIC ? shown : shown.multiply(MILLIMETRES_PER_INCH);
   }
 
   /**

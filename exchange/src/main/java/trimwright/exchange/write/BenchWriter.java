@@ -53,7 +53,10 @@ public final class BenchWriter {
     fields.list(
         "points",
         indices,
-        (item, i) -> point(item, caseFile, curve, curve.outcomes().get(i), causes.get(i), scene));
+        (item, i) -> {
+          point(item, curve.outcomes().get(i), causes.get(i), scene, measures);
+          words(item, caseFile, curve, curve.outcomes().get(i), causes.get(i), measures);
+        });
     CurveWriter.speeds(fields, caseFile, curve);
     Rider rider = caseFile.rideCase().rider();
     fields
@@ -92,22 +95,17 @@ public final class BenchWriter {
 
   private static void point(
       JsonFields fields,
-      CaseFile caseFile,
-      Curve curve,
       TrimOutcome outcome,
       CauseOutcome cause,
-      SideScene scene) {
+      SideScene scene,
+      Measures measures) {
     CurveWriter.point(fields, outcome);
-    VerdictWords verdict = VerdictWords.of(caseFile, curve, outcome);
-    CauseWords words = CauseWords.of(caseFile, cause);
-    fields.text("tone", tone(outcome)).texts("verdict", List.of(verdict.first(), verdict.second()));
-    fields.object("cause").text("headline", words.headline()).texts("sentences", words.sentences());
     if (cause instanceof CauseOutcome.Split split) {
       fields
           .object("split")
           .list(
               "rows",
-              SplitRows.of(split),
+              SplitRows.of(split, measures),
               (item, row) ->
                   item.text("name", row.name())
                       .number("pitch_deg", row.pitch())
@@ -119,6 +117,19 @@ public final class BenchWriter {
     }
     fields.list(
         "forces", outcome.findPoint().map(scene::forces).orElse(List.of()), BenchWriter::force);
+  }
+
+  private static void words(
+      JsonFields fields,
+      CaseFile caseFile,
+      Curve curve,
+      TrimOutcome outcome,
+      CauseOutcome cause,
+      Measures measures) {
+    VerdictWords verdict = VerdictWords.of(caseFile, curve, outcome, measures);
+    CauseWords words = CauseWords.of(caseFile, cause, measures);
+    fields.text("tone", tone(outcome)).texts("verdict", List.of(verdict.first(), verdict.second()));
+    fields.object("cause").text("headline", words.headline()).texts("sentences", words.sentences());
   }
 
   private static String tone(TrimOutcome outcome) {

@@ -3,9 +3,10 @@ package trimwright.exchange.write;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.DoubleUnaryOperator;
+import java.util.function.DoubleFunction;
+import trimwright.exchange.unit.Measures;
+import trimwright.exchange.words.Amounts;
 import trimwright.exchange.words.Shown;
 import trimwright.kernel.cause.CauseOutcome;
 import trimwright.kernel.cause.CauseParts;
@@ -33,43 +34,50 @@ final class SplitRows {
       OptionalDouble footPressure,
       boolean sum) {}
 
-  static List<Row> of(CauseOutcome.Split split) {
-    Rounded pitch = new Rounded(split.pitch(), Shown::degrees, 1);
-    Rounded share = new Rounded(split.footShare(), value -> value, 2);
-    Rounded place = new Rounded(split.footPressure(), Shown::mm, 0);
+  /**
+   * The rows in reading order.
+   *
+   * @param split the split
+   * @param measures in which they are read: a length is rounded there and handed on in millimetres
+   */
+  static List<Row> of(CauseOutcome.Split split, Measures measures) {
+    Amounts amounts = Amounts.of(measures);
+    String ridden = "At " + amounts.speed(split.ridden().speed());
+    String wished = "At " + amounts.speed(split.wished().speed());
+    // Speeds that read the same are one speed to the reader: the ridden one's values stand for it.
+    boolean same = ridden.equals(wished);
+    Rounded pitch = Rounded.of(split.pitch(), same, value -> tenth(Shown.degrees(value)));
+    Rounded share = Rounded.of(split.footShare(), same, value -> Shown.rounded(value, 2));
+    Rounded place = Rounded.of(split.footPressure(), same, amounts::roundedMillimetres);
     List<Rounded> all = List.of(pitch, share, place);
     List<Row> rows = new ArrayList<>();
     rows.add(row("You want", all.stream().map(Rounded::wanted).toList(), false));
     rows.add(
         row("Set part", all.stream().map(q -> q.wished().subtract(q.wanted())).toList(), false));
-    rows.add(row(at(split.wished().speed()), all.stream().map(Rounded::wished).toList(), true));
-    rows.add(
-        row("Speed part", all.stream().map(q -> q.ridden().subtract(q.wished())).toList(), false));
-    rows.add(row(at(split.ridden().speed()), all.stream().map(Rounded::ridden).toList(), true));
-    pitch
-        .findMeasured()
-        .ifPresent(
-            measured -> {
-              rows.add(
-                  new Row(
-                      "Unexplained",
-                      some(measured.subtract(pitch.ridden())),
-                      none(),
-                      none(),
-                      false));
-              rows.add(new Row("Measured", some(measured), none(), none(), true));
-            });
+    rows.add(row(wished, all.stream().map(Rounded::wished).toList(), true));
+    if (!same) {
+      rows.add(
+          row(
+              "Speed part",
+              all.stream().map(q -> q.ridden().subtract(q.wished())).toList(),
+              false));
+      rows.add(row(ridden, all.stream().map(Rounded::ridden).toList(), true));
+    }
+    if (split.pitch().measured().isPresent()) {
+      BigDecimal measured = tenth(Shown.degrees(split.pitch().measured().getAsDouble()));
+      BigDecimal unexplained = measured.subtract(pitch.ridden());
+      rows.add(new Row("Unexplained", some(unexplained), none(), none(), false));
+      rows.add(new Row("Measured", some(measured), none(), none(), true));
+    }
     return rows;
+  }
+
+  private static BigDecimal tenth(double value) {
+    return Shown.rounded(value, 1);
   }
 
   private static Row row(String name, List<BigDecimal> values, boolean sum) {
     return new Row(name, some(values.get(0)), some(values.get(1)), some(values.get(2)), sum);
-  }
-
-  private static String at(double speed) {
-    return "At "
-        + Shown.rounded(Shown.kmh(speed), 1).stripTrailingZeros().toPlainString()
-        + " km/h";
   }
 
   private static OptionalDouble some(BigDecimal value) {
@@ -80,27 +88,12 @@ final class SplitRows {
     return OptionalDouble.empty();
   }
 
-  private record Rounded(CauseParts parts, DoubleUnaryOperator unit, int decimals) {
-    BigDecimal wanted() {
-      return of(parts.wanted());
-    }
-
-    BigDecimal wished() {
-      return of(parts.atWishedSpeed());
-    }
-
-    BigDecimal ridden() {
-      return of(parts.ridden());
-    }
-
-    Optional<BigDecimal> findMeasured() {
-      return parts.measured().isPresent()
-          ? Optional.of(of(parts.measured().getAsDouble()))
-          : Optional.empty();
-    }
-
-    private BigDecimal of(double value) {
-      return Shown.rounded(unit.applyAsDouble(value), decimals);
+  private record Rounded(BigDecimal wanted, BigDecimal wished, BigDecimal ridden) {
+    static Rounded of(CauseParts parts, boolean same, DoubleFunction<BigDecimal> shown) {
+      return new Rounded(
+          shown.apply(parts.wanted()),
+          shown.apply(same ? parts.ridden() : parts.atWishedSpeed()),
+          shown.apply(parts.ridden()));
     }
   }
 }
