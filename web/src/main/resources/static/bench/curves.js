@@ -76,6 +76,7 @@ class Curves {
     this.shown.forEach((panel) => panel.mark(index));
     this.speeds(index, reply, measures, colours);
     this.handle.update(reply, index, this.axis, measures);
+    set(this.svg, { 'data-speed': measures.withUnit(reply.points[index].speed_kmh, 'km/h', 0) });
     this.rest(() => [
       `${this.quantities.map((one) => one.title).join('; ')} of ${reply.name} against speed`,
       this.describe(state),

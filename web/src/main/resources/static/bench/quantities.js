@@ -22,15 +22,19 @@ import { fixed, nose } from './measures.js';
  * @property {boolean} still whether that range is the whole one
  */
 
-/** @type {Object<string, Quantity>} */
+/**
+ * By id, which for a single line is its key in the reply.
+ *
+ * @type {Object<string, Quantity>}
+ */
 const ALL = {
-  pitch: {
-    id: 'pitch', title: 'Pitch, nose-up', choice: 'Pitch', unit: '°', decimals: 1,
+  pitch_deg: {
+    id: 'pitch_deg', title: 'Pitch, nose-up', choice: 'Pitch', unit: '°', decimals: 1,
     lines: [{ name: 'pitch', hue: 'ink', key: 'pitch_deg', times: 1 }],
     always: [-2, 6],
   },
-  feet: {
-    id: 'feet', title: 'Load on the front foot', choice: 'Feet', unit: '%', decimals: 0,
+  foot_share: {
+    id: 'foot_share', title: 'Load on the front foot', choice: 'Feet', unit: '%', decimals: 0,
     lines: [{ name: 'front foot', hue: 'front', key: 'foot_share', times: 100 }],
     always: [0, 100], still: true,
   },
@@ -42,20 +46,20 @@ const ALL = {
     ],
     always: [0, 20],
   },
-  power: {
-    id: 'power', title: 'Electric power', choice: 'Power', unit: 'W', decimals: 0,
+  electric_power_w: {
+    id: 'electric_power_w', title: 'Electric power', choice: 'Power', unit: 'W', decimals: 0,
     lines: [{ name: 'power', hue: 'action', key: 'electric_power_w', times: 1 }],
     always: [0, 500],
   },
-  thrust: {
-    id: 'thrust', title: 'Thrust needed', choice: 'Thrust', unit: 'N', decimals: 0,
+  thrust_n: {
+    id: 'thrust_n', title: 'Thrust needed', choice: 'Thrust', unit: 'N', decimals: 0,
     lines: [{ name: 'thrust', hue: 'action', key: 'thrust_n', times: 1 }],
     always: [0, 50],
   },
 };
 
 /** The quantities that a page offers, in order. */
-export const QUANTITIES = ['pitch', 'feet', 'legs', 'power'].map((id) => ALL[id]);
+export const QUANTITIES = ['pitch_deg', 'foot_share', 'legs', 'electric_power_w'].map((id) => ALL[id]);
 
 /**
  * A quantity, or what stands in for it where the reply has none: thrust for power without a drive.
@@ -67,7 +71,7 @@ export const QUANTITIES = ['pitch', 'feet', 'legs', 'power'].map((id) => ALL[id]
 export function quantityOf(id, reply) {
   const powered = reply.points.some((point) => point.electric_power_w !== null);
   const trims = reply.points.some((point) => point.pitch_deg !== null);
-  return id === 'power' && trims && !powered ? ALL.thrust : ALL[id];
+  return id === 'electric_power_w' && trims && !powered ? ALL.thrust_n : ALL[id];
 }
 
 /** A point's value on a line in the shown unit; null where there is none. */
@@ -90,11 +94,11 @@ export function bandOf(point, line, quantity, measures) {
  * @param {Object} reply
  */
 export function wishOf(quantity, reply) {
-  if (quantity.id === 'feet') {
+  if (quantity.id === 'foot_share') {
     return 100 * reply.wished_foot_share;
   }
   // A level deck is the zero line, which is drawn anyhow.
-  return quantity.id === 'pitch' && reply.wished_pitch_deg ? reply.wished_pitch_deg : null;
+  return quantity.id === 'pitch_deg' && reply.wished_pitch_deg ? reply.wished_pitch_deg : null;
 }
 
 /**
@@ -103,10 +107,10 @@ export function wishOf(quantity, reply) {
  * @returns {{word: string, kmh: number, value: number}[]}
  */
 export function marksOf(quantity, reply, measures) {
-  if (quantity.id === 'pitch' && reply.level_speed_kmh) {
+  if (quantity.id === 'pitch_deg' && reply.level_speed_kmh) {
     return [{ word: 'level', kmh: reply.level_speed_kmh, value: 0 }];
   }
-  if (quantity.id === 'feet') {
+  if (quantity.id === 'foot_share') {
     return reply.even_feet_speeds.map(({ speed_kmh: kmh }) =>
       ({ word: 'even feet', kmh, value: 50 }));
   }

@@ -19,7 +19,7 @@ const OURS = ['class', 'style', 'tabindex'];
  * Saves a picture as a file.
  *
  * @param {SVGElement} picture as a drawing module made it
- * @param {string} name of the file without its ending, as {@link pictureName} gives it
+ * @param {string} name of the case and the picture; the speed that is shown is added
  * @param {string} kind svg or png
  * @param {string} [caption] under the picture; its title where none is given
  * @returns {Promise<void>} settled once the file was handed to the browser
@@ -27,13 +27,14 @@ const OURS = ['class', 'style', 'tabindex'];
 export async function savePicture(picture, name, kind, caption) {
   const text = pictureText(picture, caption);
   const svg = new Blob([text], { type: 'image/svg+xml;charset=utf-8' });
-  download(kind === 'png' ? await toPng(svg) : svg, `${name}.${kind}`);
+  const file = pictureName(name, picture.getAttribute('data-speed') ?? '');
+  download(kind === 'png' ? await toPng(svg) : svg, `${file}.${kind}`);
 }
 
 /**
  * A file name from what the picture shows: `light-carver-side-view-25-km-h`.
  *
- * @param {...string} parts such as the case's name, the picture's, the speed with its unit
+ * @param {...string} parts such as the case's name with the picture's, the speed with its unit
  */
 export function pictureName(...parts) {
   const words = parts

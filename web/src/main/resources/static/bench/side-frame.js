@@ -39,19 +39,17 @@ const EDGE = 5;
  * Everything that must be seen: poses of the reply with their forces, and of the reference.
  *
  * @param {Object} reply
- * @param {?{reply: Object, index: number}} pinned
+ * @param {?Object} reference another reply
  * @returns {{craft: Object, pose: Object, forces: Object[]}[]}
  */
-export function scenes(reply, pinned) {
+export function scenes(reply, reference) {
   const all = [{ craft: reply.craft, pose: pose(reply.craft, 0), forces: [] }];
-  for (const point of reply.points) {
-    if (point.pitch_deg !== null) {
-      all.push(scene(reply, point));
+  for (const shown of reference ? [reply, reference] : [reply]) {
+    for (const point of shown.points) {
+      if (point.pitch_deg !== null) {
+        all.push(scene(shown, point));
+      }
     }
-  }
-  const reference = pinned && pinned.reply.points[pinned.index];
-  if (reference && reference.pitch_deg !== null) {
-    all.push(scene(pinned.reply, reference));
   }
   return all;
 }

@@ -34,7 +34,8 @@ const FALLBACK_HEIGHT = 220;
  *
  * @param {HTMLElement} host whose size the page's style sheet gives
  * @returns {{svg: SVGElement, draw: function(Object): void, close: function(): void}} `draw` takes
- *     `{reply, index, pinned, measures, colours}`; `pinned` is null or `{reply, index}`
+ *     `{reply, index, pinned, measures, colours}`; `pinned` is null or `{reply, index}`: another
+ *     reply, and its point that is compared
  */
 export function createSideView(host) {
   const view = new SideView(host);
@@ -105,8 +106,10 @@ class SideView {
         label.hide();
       }
     }
+    const speed = measures.withUnit(point.speed_kmh, 'km/h', 0);
+    set(this.svg, { 'data-speed': speed });
     this.rest(() => [
-      `Side view of ${reply.name} at ${measures.withUnit(point.speed_kmh, 'km/h', 0)}`,
+      `Side view of ${reply.name} at ${speed}`,
       describe(point, reply, measures),
     ]);
   }
@@ -114,13 +117,13 @@ class SideView {
   /** Frame and places for words, anew only where the reply, the size or the letters changed. */
   plan({ reply, pinned, measures, colours }) {
     const { width, height } = this.size;
-    const key = [reply, pinned?.reply, pinned?.index, measures, colours, width, height];
+    const key = [reply, pinned?.reply, measures, colours, width, height];
     if (this.key && key.every((part, i) => part === this.key[i])) {
       return;
     }
     this.key = key;
     const line = LINE * colours.size;
-    const shown = scenes(reply, pinned);
+    const shown = scenes(reply, pinned?.reply);
     const { frame, loads } = frameFor(this.frame, shown, width, height, line);
     const fresh = frame !== this.frame || measures !== this.measures || colours !== this.colours;
     this.frame = frame;

@@ -5,25 +5,22 @@ import { write } from './svg.js';
 /** How long nothing must change before a picture's title is renewed [ms]. */
 const REST = 500;
 
-/** Below this a host has no height of its own [px]. */
-const NO_HEIGHT = 60;
+/** Width of a host that is not shown yet [px]. */
+const FALLBACK_WIDTH = 356;
 
 /**
  * Keeps a host's size at hand without asking the page for it while drawing.
  *
  * @param {HTMLElement} host
- * @param {number} fallbackHeight for a host that the page gives no height [px]
+ * @param {number} fallbackHeight for a host that is not shown yet [px]
  * @param {function(): void} changed called when the size has changed
  * @returns {{width: number, height: number, close: function(): void}}
  */
 export function watchSize(host, fallbackHeight, changed) {
   const first = host.getBoundingClientRect();
-  if (first.height < NO_HEIGHT) {
-    host.style.height = fallbackHeight + 'px';
-  }
   const size = {
-    width: Math.round(first.width) || 356,
-    height: Math.round(first.height < NO_HEIGHT ? fallbackHeight : first.height),
+    width: Math.round(first.width) || FALLBACK_WIDTH,
+    height: Math.round(first.height) || fallbackHeight,
     close: () => observer.disconnect(),
   };
   const observer = new ResizeObserver(([entry]) => {
