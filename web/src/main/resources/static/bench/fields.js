@@ -1,0 +1,194 @@
+import { make, setText } from './dom.js';
+import { createField } from './field.js';
+import { createPlanform } from './planform.js';
+
+/**
+ * Every input of the case, grouped as in the case file. What a case leaves out and may leave out
+ * lies one fold deeper. Parts are drawn as their own planforms beside their group's name.
+ */
+
+/** Groups with a planform of their own, by path. */
+const DRAWN = {
+  'setup.board': 'board',
+  'setup.front_wing': 'front_wing',
+  'setup.stabilizer': 'stabilizer',
+};
+
+/** Groups of the file that read better as part of another. */
+const INSIDE = /\.(section|stations)(\..*)?$/;
+
+/**
+ * @param {HTMLElement} host
+ * @param {Object} parts
+ * @param {Object[]} parts.list the fields as the page's data describe them
+ * @param {Object[]} parts.repeated those of lists, with a star for the place
+ * @param {Object} parts.state
+ * @param {function(): Object} parts.measures
+ * @param {HTMLElement} parts.help where a sentence on the field in hand stands
+ */
+export function createFields(host, { list, repeated, state, measures, help }) {
+  let controls = new Map();
+  let planforms = new Map();
+  let shape = '';
+
+  /** The fields of the case in hand: the single ones, and those of its lists. */
+  function listAll() {
+    const stations = Object.keys(state.now.fields)
+      .filter((path) => /\.\d+\./.test(path))
+      .map((path) => describeRepeated(path, repeated))
+      .filter((field) => field !== null);
+    return [...list, ...stations];
+  }
+
+  function build() {
+    controls = new Map();
+    planforms = new Map();
+    const groups = new Map();
+    for (const field of listAll()) {
+      const group = field.group.replace(INSIDE, '');
+      if (!groups.has(group)) {
+        groups.set(group, []);
+      }
+      groups.get(group).push(field);
+    }
+    host.replaceChildren(...[...groups].map(([group, fields]) => buildGroup(group, fields)));
+    controls.forEach((entry) => entry.control.units());
+  }
+
+  function buildGroup(group, fields) {
+    const title = fields.find((field) => field.group === group)?.group_label || 'Case';
+    const usual = fields.filter((field) => isUsual(field));
+    const rest = fields.filter((field) => !isUsual(field));
+    const heading = make('span', { class: 'group-name' }, title);
+    const summary = make('summary', {}, heading);
+    if (group in DRAWN) {
+      const icon = make('span', { class: 'planform', 'aria-hidden': 'true' });
+      summary.append(icon);
+      planforms.set(DRAWN[group], createPlanform(icon, DRAWN[group]));
+    }
+    const body = make('div', { class: 'group' }, ...usual.map((field) => build1(field, fields)));
+    if (rest.length > 0) {
+      const more = make('details', { class: 'fold more' }, make('summary', {}, 'More'));
+      more.append(make('div', { class: 'group' }, ...rest.map((field) => build1(field, fields))));
+      body.append(usual.length === 0 ? more.lastElementChild : more);
+    }
+    if (fields.some((field) => field.group === group && field.group_optional)) {
+      body.append(leaveOut(title, fields));
+    }
+    const fold = make('details', { class: 'fold group-fold', 'data-group': group }, summary, body);
+    fold.open = group === 'rider';
+    return fold;
+  }
+
+  const isUsual = (field) => !field.optional || field.path in state.now.fields;
+
+  function build1(field, siblings) {
+    const control = createField(field, measures, (text) => typed(field, text), () => state.endStep());
+    control.control.addEventListener('focus', () => setText(help, field.help ?? ''));
+    controls.set(field.path, { field, control, siblings });
+    return control.element;
+  }
+
+  function leaveOut(title, fields) {
+    const button = make('button', { type: 'button', class: 'button outline' }, `Leave out: ${title}`);
+    button.addEventListener('click', () =>
+      state.write(Object.fromEntries(fields.map((field) => [field.path, ''])), null),
+    );
+    return button;
+  }
+
+  function typed(field, text) {
+    const wire = field.kind === 'number' ? measures().toWire(text, field.unit) : text;
+    const canonical = text.trim() === '' ? '' : wire;
+    state.write({ [field.path]: canonical }, `field:${field.path}`, { [field.path]: text });
+  }
+
+  function draw() {
+    const { fields, typed: raw } = state.now;
+    for (const [path, { field, control }] of controls) {
+      const text = fields[path] ?? '';
+      control.show(raw[path] ?? (field.kind === 'number' ? measures().fromWire(text, field.unit) : text));
+    }
+  }
+
+  function reveal(element) {
+    for (let fold = element.closest('details'); fold; fold = fold.parentElement.closest('details')) {
+      fold.open = true;
+    }
+  }
+
+  host.addEventListener('submit', (event) => event.preventDefault());
+
+  return {
+    /** Builds the inputs anew where another case has other ones. */
+    rebuild() {
+      const next = `${state.now.saved.id} ${Object.keys(state.now.saved.fields).join()}`;
+      if (next !== shape) {
+        shape = next;
+        build();
+      }
+      draw();
+    },
+
+    draw,
+
+    /** Other measures: other units behind the same case. */
+    changeUnits() {
+      controls.forEach((entry) => entry.control.units());
+      draw();
+    },
+
+    /** @param {Set<string>} paths of fields that a locked slider holds */
+    lock(paths) {
+      controls.forEach(({ control }, path) => control.lock(paths.has(path)));
+    },
+
+    /**
+     * Says at the fields what is wrong with them.
+     * @param {{paths: string[], message: string}[]} problems
+     * @returns {string[]} messages that belong to no field on the page
+     */
+    setProblems(problems) {
+      const messages = new Map();
+      const homeless = [];
+      for (const { paths, message } of problems) {
+        const own = paths.filter((path) => controls.has(path));
+        own.forEach((path) => messages.set(path, [...(messages.get(path) ?? []), message]));
+        if (own.length === 0) {
+          homeless.push(message);
+        }
+      }
+      for (const [path, { control }] of controls) {
+        control.problem((messages.get(path) ?? []).join(' '));
+      }
+      return homeless;
+    },
+
+    /** Leads to the first field that is wrong. */
+    focusFirstWrong() {
+      const wrong = host.querySelector('[aria-invalid="true"]');
+      if (wrong !== null) {
+        reveal(wrong);
+        wrong.focus();
+        wrong.scrollIntoView({ block: 'center' });
+      }
+    },
+
+    /** The parts as they are now. */
+    drawPlanforms(view) {
+      planforms.forEach((planform) => planform.draw(view));
+    },
+  };
+}
+
+/** The description of a field in a list, with its place put in for the star. */
+function describeRepeated(path, repeated) {
+  const star = path.replace(/\.\d+(?=\.)/g, '.*');
+  const found = repeated.find((field) => field.path === star);
+  if (found === undefined) {
+    return null;
+  }
+  const place = Number(/\.(\d+)\./.exec(path)[1]) + 1;
+  const group = found.group.replace(/\.\*.*$/, '');
+  return { ...found, path, group, label: `${found.label}, station ${place}`, group_optional: false };
+}

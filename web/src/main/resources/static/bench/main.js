@@ -1,0 +1,333 @@
+import { atRest, createAnnouncer } from './announce.js';
+import { readColours } from './colours.js';
+import { createCurves } from './curves.js';
+import { byId, isTextEntry, setAttribute, setText } from './dom.js';
+import { loadChoice, loadDraft, saveChoice, saveDraft } from './draft.js';
+import { createFields } from './fields.js';
+import { createFiles } from './files.js';
+import { createMeasures } from './measures.js';
+import { createPin } from './pin.js';
+import { createReadings } from './readings.js';
+import { createRequests, createServer } from './requests.js';
+import { pictureName, savePicture } from './save-picture.js';
+import { createSheet } from './sheet.js';
+import { createSideView } from './side-view.js';
+import { createSliders } from './sliders.js';
+import { createState } from './state.js';
+import { createTables } from './tables.js';
+import { createWords } from './words.js';
+
+/**
+ * The Bench. What a person does changes the state; a changed case is asked for, a changed speed is
+ * drawn from the answer that is there.
+ *
+ * How a test or a stopwatch tells that the page is up to date: each change raises
+ * `document.documentElement.dataset.asked` by one, within its event. Once the page shows the answer
+ * to it (or says that the input cannot be used), `dataset.drawn` has reached the same number; the
+ * next frame that the browser paints holds it. `dataset.ready` is set once the page can be used.
+ */
+
+const PHONE = window.matchMedia('(max-width: 719px)');
+const DESK = window.matchMedia('(min-width: 1200px)');
+const QUANTITIES = ['pitch', 'feet', 'power'];
+
+/** Typing rests for so long before it is sent; sliders do not wait [ms]. */
+const TYPING_MS = 150;
+
+/** A draft is kept once nothing has changed for so long [ms]. */
+const DRAFT_MS = 250;
+
+const root = document.documentElement;
+const data = JSON.parse(byId('bench-data').textContent);
+const server = createServer();
+const fallbacks = Object.fromEntries(
+  data.fields.filter((f) => f.fallback !== null).map((f) => [f.path, f.fallback]),
+);
+const limits = new Map(data.fields.map((f) => [f.path, f]));
+const state = createState(data.case, fallbacks);
+const draft = loadDraft();
+
+let measures = createMeasures(data.measures, loadChoice('measures', ['metric', 'imperial']) ?? 'metric');
+let colours = readColours();
+let reply = data.reply;
+let index = 0;
+let sequence = 0;
+let problems = [];
+let typing = 0;
+
+const words = createWords();
+const sideView = createSideView(byId('side-view'));
+const curves = createCurves(byId('curves-view'), (i) => {
+  if (!sliders.locked().includes('speed')) {
+    state.look(reply.points[i].speed_kmh, 'speed');
+  }
+});
+const readings = createReadings(byId('readings'));
+const tables = createTables(byId('side-table'), byId('curves-table'));
+const announce = createAnnouncer(byId('announcer'));
+const fields = createFields(byId('fields'), {
+  list: data.fields,
+  repeated: data.repeated_fields ?? [],
+  state,
+  measures: () => measures,
+  help: byId('field-help'),
+});
+const sliders = createSliders(byId('sliders'), {
+  state,
+  fallbacks,
+  limits,
+  measures: () => measures,
+  reply: () => reply,
+  index: () => index,
+  onLock() {
+    fields.lock(sliders.lockedPaths());
+    keepDraft();
+  },
+});
+const requests = createRequests({
+  ask: (question, signal) =>
+    server.json('/bench/curve', { ...question, sequence: question.sequence }, signal),
+  onReply,
+  onStatus,
+});
+const pin = createPin({
+  ask: (texts) => server.json('/bench/curve', { sequence: 0, measures: measures.system, fields: texts }),
+  onChange() {
+    if (root.dataset.ready !== undefined) {
+      draw();
+      keepDraft();
+    }
+  },
+});
+
+function view() {
+  const quantities = PHONE.matches
+    ? [document.querySelector('input[name=quantity]:checked').value]
+    : QUANTITIES;
+  const pinned = pin.at(reply.points[index].speed_kmh);
+  return { reply, index, pinned, measures, colours, quantities };
+}
+
+/** The point looked at: the one nearest to the speed that was chosen, or to the wished one. */
+function findIndex() {
+  const wanted = state.now.speedKmh ?? reply.wished_speed_kmh;
+  let best = 0;
+  reply.points.forEach((point, i) => {
+    if (Math.abs(point.speed_kmh - wanted) < Math.abs(reply.points[best].speed_kmh - wanted)) {
+      best = i;
+    }
+  });
+  return best;
+}
+
+const rest = atRest(() => {
+  words.drawAtRest(view());
+  tables(view());
+  fields.drawPlanforms(view());
+});
+
+function draw() {
+  index = findIndex();
+  const now = view();
+  sliders.drawSpeed();
+  words.draw(now);
+  readings.draw(now);
+  sideView.draw(now);
+  curves.draw(now);
+  rest();
+  announce(() => (problems.length > 0 ? problemWords() : words.spoken(view())));
+}
+
+function markDrawn() {
+  if (!requests.isWaiting() && typing === 0) {
+    root.dataset.drawn = String(sequence);
+  }
+}
+
+function ask() {
+  typing = 0;
+  requests.send({ sequence, measures: measures.system, fields: state.now.fields });
+}
+
+function onReply(answer) {
+  if (answer.accepted) {
+    reply = answer;
+  }
+  if (answer.accepted === (problems.length > 0) || !answer.accepted) {
+    showProblems(answer.accepted ? [] : answer.problems);
+  }
+  draw();
+  markDrawn();
+}
+
+function problemWords() {
+  return problems.length === 1 ? 'One thing to put right' : `${problems.length} things to put right`;
+}
+
+function showProblems(found) {
+  problems = found;
+  const homeless = fields.setProblems(problems);
+  const isWrong = problems.length > 0;
+  root.classList.toggle('is-wrong', isWrong);
+  document.querySelectorAll('.not-this').forEach((mark) => (mark.hidden = !isWrong));
+  byId('wrong').hidden = !isWrong;
+  setText(byId('wrong'), isWrong ? [problemWords(), ...homeless].join('. ') : '');
+  setText(byId('inputs-count'), isWrong ? problemWords() : '');
+}
+
+const STATUS = {
+  idle: '',
+  'catching-up': 'Catching up',
+  'no-connection': 'No connection; what you enter is kept, trying again',
+  fault: 'The program could not answer; what you enter is kept, trying again',
+};
+
+function onStatus(status) {
+  setText(byId('status'), STATUS[status]);
+  setAttribute(byId('status'), 'data-status', status);
+}
+
+function showCase() {
+  const { saved } = state.now;
+  const isChanged = state.isChanged();
+  setText(byId('case-title'), saved.title);
+  document.title = `${saved.title}: Trimwright`;
+  setText(byId('sign'), isChanged ? 'changed' : 'saved');
+  setAttribute(byId('sign'), 'data-sign', isChanged ? 'changed' : 'saved');
+  byId('undo').disabled = !state.canUndo();
+  byId('redo').disabled = !state.canRedo();
+}
+
+const keepDraft = atRest(writeDraft, DRAFT_MS);
+
+function writeDraft() {
+  saveDraft({
+    state: state.draft(),
+    locked: sliders.locked(),
+    pinned: pin.fields(),
+    address: data.case.id,
+  });
+}
+
+state.subscribe((change) => {
+  sequence += 1;
+  root.dataset.asked = String(sequence);
+  if (change.opened) {
+    requests.forget();
+    sliders.lockOnly([]);
+    fields.rebuild();
+  }
+  if (change.fields) {
+    sliders.draw();
+    fields.draw();
+    clearTimeout(typing);
+    typing = 0;
+    if (isTextEntry(document.activeElement) && !change.opened) {
+      typing = setTimeout(ask, TYPING_MS);
+    } else {
+      ask();
+    }
+  }
+  if (change.speed && !change.opened) {
+    draw();
+  }
+  markDrawn();
+  showCase();
+  keepDraft();
+});
+
+function wire() {
+  byId('undo').addEventListener('click', state.undo);
+  byId('redo').addEventListener('click', state.redo);
+  document.addEventListener('keydown', (event) => {
+    const isUndo = (event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z';
+    if (isUndo && !isTextEntry(event.target) && document.querySelector('dialog[open]') === null) {
+      event.preventDefault();
+      (event.shiftKey ? state.redo : state.undo)();
+    }
+  });
+  byId('pin').addEventListener('click', () => pin.toggle(state.now.fields, reply));
+  byId('wrong').addEventListener('click', () => {
+    byId('inputs-fold').open = true;
+    fields.focusFirstWrong();
+  });
+  document.querySelectorAll('[data-save]').forEach((button) =>
+    button.addEventListener('click', () => {
+      const picture = button.dataset.save === 'side' ? sideView : curves;
+      const speed = measures.withUnit(reply.points[index].speed_kmh, 'km/h', 0);
+      const name = pictureName(state.now.saved.title, button.dataset.save, speed);
+      savePicture(picture.svg, name, button.dataset.kind);
+    }),
+  );
+  document.querySelectorAll('input[name=measures]').forEach((input) => {
+    input.checked = input.value === measures.system;
+    input.addEventListener('change', () => changeMeasures(input.value));
+  });
+  document.querySelectorAll('input[name=quantity]').forEach((input) =>
+    input.addEventListener('change', draw),
+  );
+  PHONE.addEventListener('change', () => {
+    colours = readColours();
+    draw();
+  });
+  DESK.addEventListener('change', unfold);
+  new MutationObserver(() => {
+    colours = readColours();
+    draw();
+  }).observe(root, { attributes: true, attributeFilter: ['data-theme'] });
+  document.addEventListener('visibilitychange', writeDraft);
+  window.addEventListener('pagehide', writeDraft);
+}
+
+/** On a desk the inputs stand beside the pictures; on a phone they lie folded below. */
+function unfold() {
+  byId('inputs-fold').open = DESK.matches;
+}
+
+function changeMeasures(system) {
+  saveChoice('measures', system);
+  measures = createMeasures(data.measures, system);
+  const isWrong = new Set(problems.flatMap((problem) => problem.paths));
+  state.forgetTyped((path) => isWrong.has(path));
+  fields.changeUnits();
+  sliders.draw();
+  draw();
+  pin.renew();
+  sequence += 1;
+  root.dataset.asked = String(sequence);
+  ask();
+}
+
+function start() {
+  createFiles({ state, server, shelf: data.shelf, measures: () => measures.system });
+  createSheet({
+    state,
+    measures: () => measures,
+    speedKmh: () => reply.points[index].speed_kmh,
+    isUsable: () => problems.length === 0,
+  });
+  const isDraft = draft !== null && draft.address === data.case.id;
+  if (isDraft) {
+    state.restore(draft.state);
+  }
+  unfold();
+  fields.rebuild();
+  sliders.draw();
+  wire();
+  showCase();
+  root.dataset.asked = '0';
+  draw();
+  if (isDraft) {
+    sliders.lockOnly(draft.locked);
+    pin.renew(draft.pinned);
+  }
+  if (isDraft || measures.system !== reply.measures) {
+    sequence += 1;
+    root.dataset.asked = String(sequence);
+    ask();
+  }
+  markDrawn();
+  root.dataset.ready = '';
+}
+
+start();

@@ -1,0 +1,116 @@
+import { make, setText } from './dom.js';
+import { fixed, nose } from './measures.js';
+
+/**
+ * The readings beside the pictures: legs, pitch, power, level speed and rideable window, each with
+ * room for its difference from the pinned reference.
+ */
+
+const NONE = '\u2013';
+
+const CELLS = [
+  { name: 'back', label: 'Back leg', hue: 'back' },
+  { name: 'front', label: 'Front leg', hue: 'front' },
+  { name: 'pitch', label: 'Pitch' },
+  { name: 'power', label: 'Power' },
+  { name: 'level', label: 'Level speed' },
+  { name: 'window', label: 'Rideable' },
+];
+
+/** A part of a difference: with its sign, as it is a number of its own. */
+export function signed(value, decimals) {
+  const text = fixed(value, decimals);
+  return value > 0 && Number(text) !== 0 ? `+${text}` : text;
+}
+
+/** @param {HTMLElement} host */
+export function createReadings(host) {
+  const cells = new Map();
+  for (const { name, label, hue } of CELLS) {
+    const number = make('span', { class: 'number' });
+    const unit = make('span', { class: name === 'pitch' ? 'unit close' : 'unit' });
+    const remark = make('dd', { class: 'remark' });
+    host.append(
+      make(
+        'div',
+        { class: 'cell', 'data-reading': name, 'data-hue': hue ?? null },
+        make('dt', {}, label),
+        make('dd', {}, number, unit),
+        remark,
+      ),
+    );
+    cells.set(name, { number, unit, remark });
+  }
+
+  function write(name, number, unit, remark) {
+    const cell = cells.get(name);
+    setText(cell.number, number);
+    setText(cell.unit, number === NONE || number === 'none' ? '' : unit);
+    setText(cell.remark, remark);
+  }
+
+  return {
+    /**
+     * @param {Object} reply
+     * @param {number} index
+     * @param {{reply: Object, index: number}|null} pinned
+     * @param {Object} measures
+     */
+    draw({ reply, index, pinned, measures }) {
+      const point = reply.points[index];
+      const other = pinned === null ? null : (pinned.reply.points[pinned.index] ?? null);
+      const share = point.foot_share;
+      const shown = (value, unit, decimals) =>
+        value === null ? NONE : measures.text(value, unit, decimals);
+      const more = (key, unit, decimals, scale = 1) =>
+        other === null || other[key] === null || point[key] === null
+          ? pinned === null ? '' : NONE
+          : difference((point[key] - other[key]) * scale, unit, decimals, measures);
+      const remark = (text, ...rest) => (pinned === null ? text : more(...rest));
+      const percent = (value) => (value === null ? '' : `${fixed(100 * value, 0)}\u00A0%`);
+
+      const kg = measures.symbol('kg');
+      write('back', shown(point.back_leg_kg, 'kg', 0), kg, remark(percent(share === null ? null : 1 - share), 'back_leg_kg', 'kg', 0));
+      write('front', shown(point.front_leg_kg, 'kg', 0), kg, remark(percent(share), 'foot_share', '%', 0, 100));
+      const pitch = point.pitch_deg;
+      write('pitch', pitch === null ? NONE : fixed(Math.abs(pitch), 1), '°', remark(pitch === null ? '' : noseWord(pitch), 'pitch_deg', '°', 1));
+      write('power', shown(point.electric_power_w, 'W', 0), 'W', more('electric_power_w', 'W', 0));
+      drawSpeeds(reply, pinned, measures);
+    },
+  };
+
+  function drawSpeeds(reply, pinned, measures) {
+    const speed = (value) => measures.text(value, 'km/h', 1);
+    const symbol = measures.symbol('km/h');
+    const level = reply.level_speed_kmh;
+    const from = reply.rideable_from_kmh;
+    const to = reply.rideable_to_kmh;
+    const change = (now, then) =>
+      now === null || then === null ? NONE : signed(measures.value(now, 'km/h') - measures.value(then, 'km/h'), 1);
+    const then = pinned?.reply;
+    write(
+      'level',
+      level === null ? 'none' : speed(level),
+      symbol,
+      pinned === null ? '' : `${change(level, then.level_speed_kmh)}\u00A0${symbol}`,
+    );
+    write(
+      'window',
+      from === null ? 'none' : `${measures.text(from, 'km/h', 0)}\u2013${measures.text(to, 'km/h', 0)}`,
+      symbol,
+      pinned === null
+        ? ''
+        : `${change(from, then.rideable_from_kmh)}, ${change(to, then.rideable_to_kmh)}`,
+    );
+  }
+}
+
+function noseWord(pitchDeg) {
+  return nose(pitchDeg).replace(/^[\d.]+° /, '');
+}
+
+function difference(value, unit, decimals, measures) {
+  const symbol = measures.symbol(unit);
+  const scaled = value * measures.unit(unit).factor;
+  return `${signed(scaled, decimals)}${symbol === '°' ? '' : '\u00A0'}${symbol}`;
+}
