@@ -24,32 +24,43 @@ final class SideGeometry {
   private static final double QUARTER = 0.25;
   private static final int ROUND_END_POINTS = 8;
 
+  /**
+   * A wing from a sheet has so many stations on a smooth outline, and a quarter of them tells it.
+   */
+  private static final int MANY_STATIONS = 64;
+
+  private static final int FEWER_STATIONS = 4;
+
+  /** Of a section's outline every so many points tell its shadow. */
+  private static final int FEWER_POINTS = 2;
+
   private final RideCase rideCase;
   private final Setup setup;
   private final double deckPitch;
   private final double fuselagePitch;
+  private final Turn deckTurn;
+  private final Turn fuselageTurn;
 
   SideGeometry(RideCase rideCase, double deckPitch) {
     this.rideCase = rideCase;
     this.setup = rideCase.setup();
     this.deckPitch = deckPitch;
     this.fuselagePitch = deckPitch - setup.mast().baseAngle();
+    this.deckTurn = Turn.by(deckPitch);
+    this.fuselageTurn = Turn.by(fuselagePitch);
   }
 
   /** A place given in foil axes: ahead along the fuselage and above its axis. */
   Spot body(double ahead, double above) {
-    double cos = Math.cos(fuselagePitch);
-    double sin = Math.sin(fuselagePitch);
-    return new Spot(ahead * cos - above * sin, ahead * sin + above * cos);
+    return fuselageTurn.of(ahead, above);
   }
 
   /** A place given on the board: ahead along the deck from the mast's axis, and below the deck. */
   Spot deck(double ahead, double below) {
     Board board = setup.board();
     Spot pierced = mastAxis(setup.mast().length() + board.thickness());
-    double cos = Math.cos(deckPitch);
-    double sin = Math.sin(deckPitch);
-    return pierced.plus(ahead * cos + below * sin, ahead * sin - below * cos);
+    Spot from = deckTurn.of(ahead, -below);
+    return pierced.plus(from.ahead(), from.above());
   }
 
   /** A place on the mast's axis, so far from the fuselage's axis. */
@@ -195,10 +206,14 @@ final class SideGeometry {
   }
 
   private List<Spot> shadow(FittedWing wing, double ahead, double setting) {
+    List<Station> stations = wing.shape().stations();
+    int last = stations.size() - 1;
+    int step = last >= MANY_STATIONS ? FEWER_STATIONS : 1;
     List<Spot> all = new ArrayList<>();
-    for (Station station : wing.shape().stations()) {
-      all.addAll(section(wing, station, ahead, setting));
+    for (int i = 0; i < last; i += step) {
+      all.addAll(section(wing, stations.get(i), ahead, setting, FEWER_POINTS));
     }
+    all.addAll(section(wing, stations.get(last), ahead, setting, FEWER_POINTS));
     return Hull.of(all);
   }
 
@@ -207,24 +222,28 @@ final class SideGeometry {
   }
 
   private List<Spot> section(FittedWing wing, Station station, double ahead, double setting) {
-    double[] x = station.section().shape().x();
-    double[] y = station.section().shape().y();
-    double twist = station.twist();
-    List<Spot> spots = new ArrayList<>();
-    for (int i = 0; i < x.length; i++) {
-      // Section axes run aft and up from the leading edge; the wing turns about the root's quarter
-      // chord, and each station about its own.
-      Spot own = turned((QUARTER - x[i]) * station.chord(), y[i] * station.chord(), twist);
-      Spot set = turned(own.ahead() + station.ahead(), own.above() + station.above(), setting);
-      spots.add(body(ahead + set.ahead(), wing.height() + set.above()));
-    }
-    return spots;
+    return section(wing, station, ahead, setting, 1);
   }
 
-  private static Spot turned(double ahead, double above, double angle) {
-    double cos = Math.cos(angle);
-    double sin = Math.sin(angle);
-    return new Spot(ahead * cos - above * sin, ahead * sin + above * cos);
+  /** Every so many points of a section's outline, both ends included. */
+  private List<Spot> section(
+      FittedWing wing, Station station, double ahead, double setting, int step) {
+    double[] x = station.section().shape().x();
+    double[] y = station.section().shape().y();
+    // Section axes run aft and up from the leading edge; the wing turns about the root's quarter
+    // chord, and each station about its own.
+    Turn wingTurn = Turn.by(setting).then(fuselageTurn);
+    Turn ownTurn = Turn.by(station.twist()).then(wingTurn);
+    Spot root = body(ahead, wing.height());
+    Spot quarter = wingTurn.of(station.ahead(), station.above());
+    Spot from = root.plus(quarter.ahead(), quarter.above());
+    double chord = station.chord();
+    List<Spot> spots = new ArrayList<>(x.length / step + 1);
+    for (int i = 0; i < x.length; i += step) {
+      Spot own = ownTurn.of((QUARTER - x[i]) * chord, y[i] * chord);
+      spots.add(from.plus(own.ahead(), own.above()));
+    }
+    return spots;
   }
 
   /** Where the front foot stands, on the deck. */

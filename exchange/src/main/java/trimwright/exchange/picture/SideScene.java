@@ -57,12 +57,7 @@ public final class SideScene {
    * @param kind what it is, such as {@code front-wing}
    * @param points ahead and up in turn [m]
    */
-  public record Outline(String kind, List<Double> points) {
-    /** Copies the list. */
-    public Outline {
-      points = List.copyOf(points);
-    }
-  }
+  public record Outline(String kind, double[] points) {}
 
   /**
    * A force.
@@ -106,22 +101,22 @@ public final class SideScene {
   }
 
   /** Root quarter chord of the front wing with the deck level [m]. */
-  public List<Double> frontWingRoot() {
+  public double[] frontWingRoot() {
     return pair(level.frontWingRoot());
   }
 
   /** Front foot on the level deck [m]. */
-  public List<Double> frontFoot() {
+  public double[] frontFoot() {
     return pair(level.frontFoot());
   }
 
   /** Back foot on the level deck [m]. */
-  public List<Double> backFoot() {
+  public double[] backFoot() {
     return pair(level.backFoot());
   }
 
   /** Where the mast's axis pierces the level deck [m]. */
-  public List<Double> deck() {
+  public double[] deck() {
     return pair(level.deck(0, 0));
   }
 
@@ -156,8 +151,8 @@ public final class SideScene {
    * @param shape the wing
    * @return across and ahead in turn [m]
    */
-  public static List<Double> planform(WingShape shape) {
-    return flat(PlanformPicture.outline(shape));
+  public static double[] planform(WingShape shape) {
+    return flat(Thinned.of(PlanformPicture.outline(shape)));
   }
 
   /**
@@ -165,7 +160,7 @@ public final class SideScene {
    *
    * @return across and ahead in turn [m]
    */
-  public List<Double> boardPlanform() {
+  public double[] boardPlanform() {
     Board board = rideCase.setup().board();
     double middle = board.massCentreAhead() - board.track();
     List<Spot> starboard = new ArrayList<>();
@@ -184,19 +179,19 @@ public final class SideScene {
   }
 
   private static Outline outline(String kind, List<Spot> spots) {
-    return new Outline(kind, flat(spots));
+    return new Outline(kind, flat(Thinned.of(spots)));
   }
 
-  private static List<Double> flat(List<Spot> spots) {
-    List<Double> all = new ArrayList<>(2 * spots.size());
-    for (Spot spot : spots) {
-      all.add(spot.ahead());
-      all.add(spot.above());
+  private static double[] flat(List<Spot> spots) {
+    double[] all = new double[2 * spots.size()];
+    for (int i = 0; i < spots.size(); i++) {
+      all[2 * i] = spots.get(i).ahead();
+      all[2 * i + 1] = spots.get(i).above();
     }
     return all;
   }
 
-  private static List<Double> pair(Spot spot) {
-    return List.of(spot.ahead(), spot.above());
+  private static double[] pair(Spot spot) {
+    return new double[] {spot.ahead(), spot.above()};
   }
 }

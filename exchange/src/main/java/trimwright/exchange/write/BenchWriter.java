@@ -1,30 +1,35 @@
 package trimwright.exchange.write;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
-import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ObjectNode;
 import trimwright.exchange.picture.SideScene;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.read.FieldProblem;
 import trimwright.exchange.unit.Measures;
-import trimwright.exchange.words.CauseWords;
 import trimwright.exchange.words.RuleOut;
 import trimwright.exchange.words.ShimWords;
 import trimwright.exchange.words.Shown;
-import trimwright.exchange.words.VerdictWords;
+import trimwright.exchange.words.WaveWords;
 import trimwright.kernel.cause.CauseOutcome;
 import trimwright.kernel.rig.Rider;
 import trimwright.kernel.rig.Setup;
 import trimwright.kernel.trim.Curve;
-import trimwright.kernel.trim.TrimOutcome;
+import trimwright.kernel.trim.SpeedInterval;
 
 /**
  * The answer to one move of a slider: the whole curve with numbers, words and geometry for every
- * speed, so that moving along the curve asks for nothing more.
+ * speed, so that moving along the curve asks for nothing more. Written straight to text, each
+ * number with as many decimals as a page can use.
  */
 public final class BenchWriter {
-  private static final JsonMapper MAPPER = JsonMapper.builder().build();
+  /** Decimals of a speed [km/h] and of a place [m]: hundredths of a metre per hour and of a mm. */
+  private static final int SPEED_DECIMALS = 4;
+
+  private static final int PLACE_DECIMALS = 5;
+
+  /** Decimals of an outline's places [m]: a tenth of a millimetre. */
+  private static final int OUTLINE_DECIMALS = 4;
 
   private BenchWriter() {}
 
@@ -36,42 +41,35 @@ public final class BenchWriter {
    * @param caseFile the case
    * @param curve its curve
    * @param causes the cause split at each of the curve's speeds, in its order
-   * @return JSON on one line
+   * @return JSON on one line that satisfies {@code bench.schema.json}
+   * @throws IllegalArgumentException if there is not one cause for each of the curve's speeds
    */
   public static String accepted(
       long sequence, Measures measures, CaseFile caseFile, Curve curve, List<CauseOutcome> causes) {
-    ObjectNode root = MAPPER.createObjectNode();
-    root.put("sequence", sequence);
-    JsonFields fields =
-        new JsonFields(root)
-            .flag("accepted", true)
-            .text("name", caseFile.name())
-            .text("case_digest", caseFile.digest())
-            .text("measures", Codes.of(measures));
+    if (causes.size() != curve.outcomes().size()) {
+      throw new IllegalArgumentException(
+          "there must be a cause for each of "
+              + curve.outcomes().size()
+              + " speeds, were "
+              + causes.size());
+    }
     SideScene scene = SideScene.of(caseFile.rideCase());
-    List<Integer> indices = IntStream.range(0, causes.size()).boxed().toList();
-    fields.list(
-        "points",
-        indices,
-        (item, i) -> {
-          point(item, curve.outcomes().get(i), causes.get(i), scene, measures);
-          words(item, caseFile, curve, curve.outcomes().get(i), causes.get(i), measures);
+    return JsonStream.text(
+        json -> {
+          json.whole("sequence", sequence)
+              .flag("accepted", true)
+              .text("name", caseFile.name())
+              .text("case_digest", caseFile.digest())
+              .text("measures", Codes.of(measures));
+          BenchPoints points = new BenchPoints(json, caseFile, curve, measures, scene);
+          json.list(
+              "points",
+              () -> IntStream.range(0, causes.size()).iterator(),
+              i -> points.write(curve.outcomes().get(i), causes.get(i)));
+          speeds(json, caseFile, curve);
+          geometry(json, caseFile, scene);
+          words(json, caseFile);
         });
-    CurveWriter.speeds(fields, caseFile, curve);
-    Rider rider = caseFile.rideCase().rider();
-    fields
-        .number("wished_speed_kmh", Shown.kmh(rider.wishedSpeed()))
-        .number("wished_foot_share", rider.wishedFootShare())
-        .number("wished_pitch_deg", Shown.degrees(rider.wishedPitch()));
-    geometry(fields, caseFile, scene);
-    Setup setup = caseFile.rideCase().setup();
-    ShimWords shim = ShimWords.of(setup.shim(), caseFile.notes().stabilizerMounting());
-    fields.texts("shim", shim.sentences());
-    fields.list(
-        "rule_out",
-        RuleOut.listFor(caseFile),
-        (item, r) -> item.text("title", r.what()).text("text", r.how()));
-    return MAPPER.writeValueAsString(root);
   }
 
   /**
@@ -79,97 +77,76 @@ public final class BenchWriter {
    *
    * @param sequence number of the question, handed back
    * @param problems what is wrong
-   * @return JSON on one line
+   * @return JSON on one line that satisfies {@code bench.schema.json}
    */
   public static String refused(long sequence, List<FieldProblem> problems) {
-    ObjectNode root = MAPPER.createObjectNode();
-    root.put("sequence", sequence);
-    new JsonFields(root)
-        .flag("accepted", false)
-        .list(
-            "problems",
-            problems,
-            (item, p) -> item.texts("paths", p.paths()).text("message", p.message()));
-    return MAPPER.writeValueAsString(root);
+    return JsonStream.text(
+        json ->
+            json.whole("sequence", sequence)
+                .flag("accepted", false)
+                .list(
+                    "problems",
+                    problems,
+                    p -> json.texts("paths", p.paths()).text("message", p.message())));
   }
 
-  private static void point(
-      JsonFields fields,
-      TrimOutcome outcome,
-      CauseOutcome cause,
-      SideScene scene,
-      Measures measures) {
-    CurveWriter.point(fields, outcome);
-    if (cause instanceof CauseOutcome.Split split) {
-      fields
-          .object("split")
-          .list(
-              "rows",
-              SplitRows.of(split, measures),
-              (item, row) ->
-                  item.text("name", row.name())
-                      .number("pitch_deg", row.pitch())
-                      .number("foot_share", row.footShare())
-                      .number("foot_pressure_mm", row.footPressure())
-                      .flag("sum", row.sum()));
-    } else {
-      fields.none("split");
-    }
-    fields.list(
-        "forces", outcome.findPoint().map(scene::forces).orElse(List.of()), BenchWriter::force);
+  private static void speeds(JsonStream json, CaseFile caseFile, Curve curve) {
+    json.list(
+        "even_feet_speeds",
+        curve.evenFeetSpeeds(),
+        even ->
+            json.number("speed_kmh", Shown.kmh(even.speed()), SPEED_DECIMALS)
+                .text("direction", even.rising() ? "rising" : "falling"));
+    json.number("level_speed_kmh", CurveWriter.kmh(curve.levelSpeed()), SPEED_DECIMALS);
+    json.list(
+        "rideable_intervals",
+        curve.rideableIntervals(),
+        i ->
+            json.number("from_kmh", Shown.kmh(i.from()), SPEED_DECIMALS)
+                .number("to_kmh", Shown.kmh(i.to()), SPEED_DECIMALS));
+    Optional<SpeedInterval> window = curve.rideableWindow();
+    Rider rider = caseFile.rideCase().rider();
+    json.number("rideable_from_kmh", CurveWriter.kmh(CurveWriter.end(window, true)), SPEED_DECIMALS)
+        .number("rideable_to_kmh", CurveWriter.kmh(CurveWriter.end(window, false)), SPEED_DECIMALS)
+        .number("waves_left_out_below_kmh", Shown.kmh(WaveWords.speed(caseFile)), SPEED_DECIMALS)
+        .number("wished_speed_kmh", Shown.kmh(rider.wishedSpeed()), SPEED_DECIMALS)
+        .number("wished_foot_share", rider.wishedFootShare(), SPEED_DECIMALS)
+        .number("wished_pitch_deg", Shown.degrees(rider.wishedPitch()), SPEED_DECIMALS);
   }
 
-  private static void words(
-      JsonFields fields,
-      CaseFile caseFile,
-      Curve curve,
-      TrimOutcome outcome,
-      CauseOutcome cause,
-      Measures measures) {
-    VerdictWords verdict = VerdictWords.of(caseFile, curve, outcome, measures);
-    CauseWords words = CauseWords.of(caseFile, cause, measures);
-    fields.text("tone", tone(outcome)).texts("verdict", List.of(verdict.first(), verdict.second()));
-    fields.object("cause").text("headline", words.headline()).texts("sentences", words.sentences());
-  }
-
-  private static String tone(TrimOutcome outcome) {
-    return outcome
-        .findPoint()
-        .map(point -> point.brokenLimits().isEmpty() ? "good" : "warn")
-        .orElse("bad");
-  }
-
-  private static void force(JsonFields fields, SideScene.Force force) {
-    fields
-        .text("kind", force.kind())
-        .text("name", force.name())
-        .text("hue", force.hue())
-        .flag("dashed", force.dashed())
-        .flag("towards", force.towards())
-        .number("x_m", force.x())
-        .number("y_m", force.y())
-        .number("ahead_n", force.ahead())
-        .number("up_n", force.up())
-        .text("shown", force.unit());
-  }
-
-  private static void geometry(JsonFields fields, CaseFile caseFile, SideScene scene) {
-    JsonFields craft = fields.object("craft");
-    craft.list(
-        "shapes",
-        scene.outlines(),
-        (item, shape) -> item.text("kind", shape.kind()).numbers("points", shape.points()));
-    craft
-        .numbers("front_wing_root", scene.frontWingRoot())
-        .number("immersion_m", caseFile.rideCase().immersion())
-        .numbers("front_foot", scene.frontFoot())
-        .numbers("back_foot", scene.backFoot())
-        .numbers("deck", scene.deck());
+  private static void geometry(JsonStream json, CaseFile caseFile, SideScene scene) {
+    json.object(
+        "craft",
+        () ->
+            json.list(
+                    "shapes",
+                    scene.outlines(),
+                    shape ->
+                        json.text("kind", shape.kind())
+                            .numbers("points", shape.points(), OUTLINE_DECIMALS))
+                .numbers("front_wing_root", scene.frontWingRoot(), PLACE_DECIMALS)
+                .number("immersion_m", caseFile.rideCase().immersion(), PLACE_DECIMALS)
+                .numbers("front_foot", scene.frontFoot(), PLACE_DECIMALS)
+                .numbers("back_foot", scene.backFoot(), PLACE_DECIMALS)
+                .numbers("deck", scene.deck(), PLACE_DECIMALS));
     Setup setup = caseFile.rideCase().setup();
-    fields
-        .object("planforms")
-        .numbers("front_wing", SideScene.planform(setup.frontWing().shape()))
-        .numbers("stabilizer", SideScene.planform(setup.stabilizer().shape()))
-        .numbers("board", scene.boardPlanform());
+    json.object(
+        "planforms",
+        () ->
+            json.numbers(
+                    "front_wing", SideScene.planform(setup.frontWing().shape()), OUTLINE_DECIMALS)
+                .numbers(
+                    "stabilizer", SideScene.planform(setup.stabilizer().shape()), OUTLINE_DECIMALS)
+                .numbers("board", scene.boardPlanform(), OUTLINE_DECIMALS));
+  }
+
+  private static void words(JsonStream json, CaseFile caseFile) {
+    ShimWords shim =
+        ShimWords.of(caseFile.rideCase().setup().shim(), caseFile.notes().stabilizerMounting());
+    json.texts("shim", shim.sentences())
+        .list(
+            "rule_out",
+            RuleOut.listFor(caseFile),
+            r -> json.text("title", r.what()).text("text", r.how()));
   }
 }

@@ -21,9 +21,9 @@ public final class CurveWriter {
   /** Name and number of the JSON document. */
   public static final String FORMAT = "trimwright-curve/1";
 
-  private static final String TERMS = "moment_terms_nm";
-  private static final String LIMITS = "limits";
-  private static final String NEED = "would_need";
+  static final String TERMS = "moment_terms_nm";
+  static final String LIMITS = "limits";
+  static final String NEED = "would_need";
 
   private CurveWriter() {}
 
@@ -38,12 +38,6 @@ public final class CurveWriter {
     JsonDocument document = JsonDocument.start(FORMAT, caseFile.digest());
     JsonFields fields = document.fields().text("name", caseFile.name());
     fields.list("points", curve.outcomes(), CurveWriter::point);
-    speeds(fields, caseFile, curve);
-    return document.text();
-  }
-
-  /** The speeds that people ask for. */
-  static void speeds(JsonFields fields, CaseFile caseFile, Curve curve) {
     fields.list(
         "even_feet_speeds",
         curve.evenFeetSpeeds(),
@@ -60,10 +54,10 @@ public final class CurveWriter {
     fields.number("rideable_from_kmh", kmh(end(window, true)));
     fields.number("rideable_to_kmh", kmh(end(window, false)));
     fields.number("waves_left_out_below_kmh", Shown.kmh(WaveWords.speed(caseFile)));
+    return document.text();
   }
 
-  /** One point of the curve. */
-  static void point(JsonFields fields, TrimOutcome outcome) {
+  private static void point(JsonFields fields, TrimOutcome outcome) {
     fields.number("speed_kmh", Shown.kmh(outcome.speed())).text("outcome", Codes.of(outcome));
     writePoint(fields, outcome.findPoint());
     if (outcome instanceof TrimOutcome.NoTrim none) {
@@ -199,13 +193,13 @@ public final class CurveWriter {
     return Shown.decimals(value, 0);
   }
 
-  private static OptionalDouble end(Optional<SpeedInterval> window, boolean from) {
+  static OptionalDouble end(Optional<SpeedInterval> window, boolean from) {
     return window.isEmpty()
         ? OptionalDouble.empty()
         : OptionalDouble.of(from ? window.get().from() : window.get().to());
   }
 
-  private static OptionalDouble kmh(OptionalDouble speed) {
+  static OptionalDouble kmh(OptionalDouble speed) {
     return speed.isPresent()
         ? OptionalDouble.of(Shown.kmh(speed.getAsDouble()))
         : OptionalDouble.empty();

@@ -125,19 +125,6 @@ public final class JsonFields {
   }
 
   /**
-   * A list of numbers, each to ten significant digits.
-   *
-   * @param name of the field, unit included
-   * @param items finite numbers
-   * @return this
-   */
-  public JsonFields numbers(String name, Iterable<Double> items) {
-    ArrayNode array = node.putArray(name);
-    items.forEach(item -> array.add(rounded(item)));
-    return this;
-  }
-
-  /**
    * A list of texts.
    *
    * @param name of the field

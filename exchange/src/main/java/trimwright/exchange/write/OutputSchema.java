@@ -12,6 +12,8 @@ public enum OutputSchema {
   CURVE,
   /** Of {@link CauseWriter}. */
   CAUSE,
+  /** Of {@link BenchWriter}. */
+  BENCH,
   /** Of {@link WaterWriter}. */
   WATER,
   /** Of {@link SectionWriter}. */

@@ -14,35 +14,40 @@ import trimwright.kernel.trim.TrimPoint;
  * list, so that they cannot drift apart.
  *
  * @param name with its unit
+ * @param decimals that a live page is given: far finer than anything it shows
  * @param value in that unit, empty where the point has none
  * @param exact whether all digits are written (residuals lose their meaning when rounded)
  */
-record PointColumn(String name, Function<TrimPoint, OptionalDouble> value, boolean exact) {
+record PointColumn(
+    String name, int decimals, Function<TrimPoint, OptionalDouble> value, boolean exact) {
+  /** Decimals of a moment term where a live page reads it [N·m]. */
+  private static final int TERM_DECIMALS = 3;
+
   /** In the published order. */
   static final List<PointColumn> ALL =
       List.of(
-          of("pitch_deg", p -> Shown.degrees(p.pitch())),
-          of("front_wing_angle_of_attack_deg", p -> Shown.degrees(p.frontWingAngleOfAttack())),
-          of("foot_share", TrimPoint::footShare),
-          of("foot_pressure_ahead_of_mast_mm", p -> Shown.mm(p.footPressureAheadOfMast())),
-          of("front_leg_kg", TrimPoint::frontLeg),
-          of("back_leg_kg", TrimPoint::backLeg),
-          of("forward_reserve_mm", p -> Shown.mm(p.forwardReserve())),
-          of("thrust_n", TrimPoint::thrust),
-          of("drag_n", TrimPoint::drag),
-          new PointColumn("electric_power_w", TrimPoint::electricPower, false),
-          of("front_wing_lift_n", TrimPoint::frontWingLift),
-          of("stabilizer_lift_n", TrimPoint::stabilizerLift),
-          of("front_wing_cl", TrimPoint::frontWingLiftCoefficient),
-          of("reynolds_front_wing", TrimPoint::frontWingReynolds),
-          of("stall_margin_deg", p -> Shown.degrees(p.stallMargin())),
-          of("static_margin_mm", p -> Shown.mm(p.staticMargin())),
-          of("deck_lever_share_mm", p -> Shown.mm(p.deckLeverShare())),
+          of("pitch_deg", 4, p -> Shown.degrees(p.pitch())),
+          of("front_wing_angle_of_attack_deg", 4, p -> Shown.degrees(p.frontWingAngleOfAttack())),
+          of("foot_share", 5, TrimPoint::footShare),
+          of("foot_pressure_ahead_of_mast_mm", 2, p -> Shown.mm(p.footPressureAheadOfMast())),
+          of("front_leg_kg", 3, TrimPoint::frontLeg),
+          of("back_leg_kg", 3, TrimPoint::backLeg),
+          of("forward_reserve_mm", 2, p -> Shown.mm(p.forwardReserve())),
+          of("thrust_n", 2, TrimPoint::thrust),
+          of("drag_n", 2, TrimPoint::drag),
+          new PointColumn("electric_power_w", 1, TrimPoint::electricPower, false),
+          of("front_wing_lift_n", 2, TrimPoint::frontWingLift),
+          of("stabilizer_lift_n", 2, TrimPoint::stabilizerLift),
+          of("front_wing_cl", 5, TrimPoint::frontWingLiftCoefficient),
+          of("reynolds_front_wing", 0, TrimPoint::frontWingReynolds),
+          of("stall_margin_deg", 3, p -> Shown.degrees(p.stallMargin())),
+          of("static_margin_mm", 2, p -> Shown.mm(p.staticMargin())),
+          of("deck_lever_share_mm", 2, p -> Shown.mm(p.deckLeverShare())),
           // Per m/s becomes per km/h: one km/h is a smaller step, so the change is smaller too.
-          of("foot_share_growth_per_kmh", p -> p.footShareGrowth() / Shown.kmh(1)),
-          new PointColumn("pitch_per_cm_deg", PointColumn::pitchPerCentimetre, false),
-          new PointColumn("trim_residual_n", p -> some(p.forceResidual()), true),
-          new PointColumn("trim_residual_nm", p -> some(p.momentResidual()), true));
+          of("foot_share_growth_per_kmh", 6, p -> p.footShareGrowth() / Shown.kmh(1)),
+          new PointColumn("pitch_per_cm_deg", 4, PointColumn::pitchPerCentimetre, false),
+          new PointColumn("trim_residual_n", 9, p -> some(p.forceResidual()), true),
+          new PointColumn("trim_residual_nm", 9, p -> some(p.momentResidual()), true));
 
   /** What an impossible balance would need, in its order; names as in {@link #ALL}. */
   static final List<PointColumn> WOULD_NEED =
@@ -58,7 +63,7 @@ record PointColumn(String name, Function<TrimPoint, OptionalDouble> value, boole
 
   /** An extra of this program, after the published names. */
   static final PointColumn MASS_CENTRE =
-      of("rider_mass_centre_ahead_of_mast_mm", p -> Shown.mm(p.massCentreAheadOfMast()));
+      of("rider_mass_centre_ahead_of_mast_mm", 2, p -> Shown.mm(p.massCentreAheadOfMast()));
 
   /**
    * One term of the moment balance.
@@ -90,6 +95,15 @@ record PointColumn(String name, Function<TrimPoint, OptionalDouble> value, boole
     }
   }
 
+  void write(JsonStream json, TrimPoint point) {
+    json.number(name, value.apply(point), decimals);
+  }
+
+  static void writeTerms(JsonStream json, MomentTerms terms) {
+    Term.ALL.forEach(
+        term -> json.number(term.name(), term.value().applyAsDouble(terms), TERM_DECIMALS));
+  }
+
   static void writeTerms(JsonFields fields, MomentTerms terms) {
     // All digits: the terms of a trim point sum to zero, and rounding each would spoil that.
     Term.ALL.forEach(term -> fields.exact(term.name(), term.value().applyAsDouble(terms)));
@@ -102,8 +116,8 @@ record PointColumn(String name, Function<TrimPoint, OptionalDouble> value, boole
         : OptionalDouble.empty();
   }
 
-  private static PointColumn of(String name, ToDoubleFunction<TrimPoint> value) {
-    return new PointColumn(name, p -> some(value.applyAsDouble(p)), false);
+  private static PointColumn of(String name, int decimals, ToDoubleFunction<TrimPoint> value) {
+    return new PointColumn(name, decimals, p -> some(value.applyAsDouble(p)), false);
   }
 
   private static PointColumn get(String name) {

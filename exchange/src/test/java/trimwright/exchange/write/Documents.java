@@ -12,9 +12,12 @@ import trimwright.exchange.picture.PictureTable;
 import trimwright.exchange.picture.SideView;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.read.Digest;
+import trimwright.exchange.read.FieldProblem;
+import trimwright.exchange.unit.Measures;
 import trimwright.kernel.cause.CauseOutcome;
 import trimwright.kernel.trim.Curve;
 import trimwright.kernel.trim.NoTrimReason;
+import trimwright.kernel.trim.TrimOutcome;
 import trimwright.kernel.water.Water;
 
 /** Every kind of document and text, by name. */
@@ -31,6 +34,13 @@ final class Documents {
                 noSplit(true),
                 bothFail(),
                 noSplit(false)),
+        OutputSchema.BENCH,
+            List.of(
+                bench(Samples.measured(5), Samples.curve(), Measures.METRIC),
+                bench(unpowered(), Samples.curve(), Measures.IMPERIAL),
+                bench(Samples.caseFile(), Samples.emptyCurve(), Measures.METRIC),
+                BenchWriter.refused(
+                    4, List.of(new FieldProblem(List.of("rider.mass_kg"), "no <number>")))),
         OutputSchema.WATER, List.of(WaterWriter.json(water())),
         OutputSchema.SECTION, List.of(SectionWriter.json(section())),
         OutputSchema.WING,
@@ -41,6 +51,26 @@ final class Documents {
 
   static String curve(Curve curve) {
     return CurveWriter.json(Samples.caseFile(), curve);
+  }
+
+  static String bench(CaseFile caseFile, Curve curve, Measures measures) {
+    return BenchWriter.accepted(3, measures, caseFile, curve, causes(caseFile, curve));
+  }
+
+  private static CaseFile unpowered() {
+    return Samples.caseFile(0.75, 0.85, false, 0, OptionalDouble.empty());
+  }
+
+  private static List<CauseOutcome> causes(CaseFile caseFile, Curve curve) {
+    return curve.outcomes().stream()
+        .<CauseOutcome>map(
+            outcome ->
+                outcome instanceof TrimOutcome.NoTrim none
+                    ? new CauseOutcome.NoSplit(
+                        Optional.of(none), Optional.empty(), OptionalDouble.of(14 * Samples.KMH))
+                    : Samples.split(
+                        caseFile, outcome.findPoint().orElseThrow(), Samples.pointAt(25)))
+        .toList();
   }
 
   static String cause(CaseFile caseFile) {

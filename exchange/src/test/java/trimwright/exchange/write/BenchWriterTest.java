@@ -1,0 +1,127 @@
+package trimwright.exchange.write;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import trimwright.exchange.unit.Measures;
+import trimwright.kernel.trim.TrimPoint;
+
+class BenchWriterTest {
+  /** An answer is made, sent and read for every move of a slider [letters]. */
+  private static final int LARGEST = 110_000;
+
+  private static final JsonMapper MAPPER = JsonMapper.builder().build();
+
+  private static JsonNode answer(Measures measures) {
+    return MAPPER.readTree(Documents.bench(Samples.caseFile(), Samples.curve(), measures));
+  }
+
+  @Test
+  void pointsCarryTheNumbersOfTheCurveDocumentUnderTheSameNames() {
+    JsonNode bench = answer(Measures.IMPERIAL).get("points");
+    JsonNode curve = MAPPER.readTree(Documents.curve(Samples.curve())).get("points");
+    assertThat(bench.size()).isEqualTo(curve.size());
+    for (int i = 0; i < curve.size(); i++) {
+      JsonNode point = bench.get(i);
+      for (var field : curve.get(i).properties()) {
+        JsonNode value = point.get(field.getKey());
+        assertThat(value).as(field.getKey()).isNotNull();
+        if (field.getValue().isNumber()) {
+          double exact = field.getValue().doubleValue();
+          // Half of the fewest decimals, or of a whole Reynolds number.
+          double half = field.getKey().startsWith("reynolds") ? 0.5 : 0.05;
+          assertThat(value.doubleValue()).as(field.getKey()).isCloseTo(exact, within(half));
+        } else if (!field.getKey().equals("reason") && !field.getValue().isObject()) {
+          assertThat(value).as(field.getKey()).isEqualTo(field.getValue());
+        }
+      }
+    }
+  }
+
+  @Test
+  void forcesBalanceTheCraft() {
+    JsonNode point = answer(Measures.METRIC).get("points").get(10);
+    TrimPoint trim = Samples.pointAt(20);
+    double legs = 0;
+    for (JsonNode force : point.get("forces")) {
+      switch (force.get("kind").stringValue()) {
+        case "front-foot-load", "back-foot-load" -> legs -= force.get("up_n").doubleValue();
+        case "front-wing-lift" ->
+            assertThat(force.get("up_n").doubleValue())
+                .isCloseTo(trim.frontWingLift(), within(0.05));
+        case "drag" ->
+            assertThat(force.get("ahead_n").doubleValue()).isCloseTo(-trim.drag(), within(0.05));
+        default -> assertThat(force.get("x_m").isNumber()).isTrue();
+      }
+    }
+    assertThat(legs).isCloseTo(88 * 9.80665, within(0.1));
+  }
+
+  @Test
+  void wordsSpeakTheReadersMeasuresAndNumbersStay() {
+    JsonNode metric = answer(Measures.METRIC);
+    JsonNode imperial = answer(Measures.IMPERIAL);
+    assertThat(metric.get("points").get(10).get("verdict").toString()).contains("km/h");
+    assertThat(imperial.get("points").get(10).get("verdict").toString())
+        .contains("mph")
+        .doesNotContain("km/h");
+    assertThat(imperial.get("points").get(10).get("speed_kmh"))
+        .isEqualTo(metric.get("points").get(10).get("speed_kmh"));
+  }
+
+  @Test
+  void staysSmallEnoughForEveryMove() {
+    assertThat(Documents.bench(Samples.measured(5), Samples.curve(), Measures.METRIC))
+        .hasSizeLessThan(LARGEST)
+        .doesNotContain("NaN")
+        .doesNotContain("Infinity")
+        .doesNotContain("\n");
+  }
+
+  @Test
+  void causesMustBelongToTheCurve() {
+    assertThatThrownBy(
+            () ->
+                BenchWriter.accepted(
+                    1, Measures.METRIC, Samples.caseFile(), Samples.curve(), List.of()))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("31");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "0, 3, 0",
+    "-0.0004, 3, 0",
+    "-0.0005, 3, -0.001",
+    "12.3456, 2, 12.35",
+    "1200, 1, 1200",
+    "0.05, 4, 0.05",
+    "-7.25, 1, -7.3",
+    "1e17, 2, 1.0E17",
+    "999.996, 2, 1000"
+  })
+  void decimalsAreBoundedAndNoZeroTrails(double value, int decimals, String text) {
+    assertThat(FixedDecimals.text(value, decimals)).isEqualTo(text);
+  }
+
+  @Test
+  void anyNumberReadsBackWithinHalfOfItsLastDecimal() {
+    Random random = new Random(3);
+    for (int i = 0; i < 20_000; i++) {
+      double value = random.nextGaussian() * Math.pow(10, random.nextInt(9) - 4);
+      int decimals = random.nextInt(10);
+      // The scaled value itself is rounded in its last place.
+      double half = 0.5 * Math.pow(10, -decimals) + 4 * Math.ulp(value);
+      assertThat(Double.parseDouble(FixedDecimals.text(value, decimals)))
+          .isCloseTo(value, within(half));
+    }
+  }
+}
