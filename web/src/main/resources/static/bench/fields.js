@@ -64,7 +64,7 @@ export function createFields(host, { list, repeated, state, measures, help }) {
     if (group in DRAWN) {
       const icon = make('span', { class: 'planform', 'aria-hidden': 'true' });
       summary.append(icon);
-      planforms.set(DRAWN[group], createPlanform(icon, DRAWN[group]));
+      planforms.set(DRAWN[group], createPlanform(icon));
     }
     const body = make('div', { class: 'group' }, ...usual.map((field) => build1(field, fields)));
     if (rest.length > 0) {
@@ -146,22 +146,15 @@ export function createFields(host, { list, repeated, state, measures, help }) {
     /**
      * Says at the fields what is wrong with them.
      * @param {{paths: string[], message: string}[]} problems
-     * @returns {string[]} messages that belong to no field on the page
      */
     setProblems(problems) {
       const messages = new Map();
-      const homeless = [];
       for (const { paths, message } of problems) {
-        const own = paths.filter((path) => controls.has(path));
-        own.forEach((path) => messages.set(path, [...(messages.get(path) ?? []), message]));
-        if (own.length === 0) {
-          homeless.push(message);
-        }
+        paths.forEach((path) => messages.set(path, [...(messages.get(path) ?? []), message]));
       }
       for (const [path, { control }] of controls) {
         control.problem((messages.get(path) ?? []).join(' '));
       }
-      return homeless;
     },
 
     /** Leads to the first field that is wrong. */
@@ -175,8 +168,8 @@ export function createFields(host, { list, repeated, state, measures, help }) {
     },
 
     /** The parts as they are now. */
-    drawPlanforms(view) {
-      planforms.forEach((planform) => planform.draw(view));
+    drawPlanforms(shapes, colours) {
+      planforms.forEach((planform, name) => planform.draw({ points: shapes[name], name, colours }));
     },
   };
 }

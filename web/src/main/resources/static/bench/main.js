@@ -1,7 +1,7 @@
 import { atRest, createAnnouncer } from './announce.js';
 import { readColours } from './colours.js';
 import { createCurves } from './curves.js';
-import { byId, isTextEntry, setAttribute, setText } from './dom.js';
+import { byId, isTextEntry, keepChildren, make, setAttribute, setText } from './dom.js';
 import { loadChoice, loadDraft, saveChoice, saveDraft } from './draft.js';
 import { createFields } from './fields.js';
 import { createFiles } from './files.js';
@@ -9,7 +9,7 @@ import { createMeasures } from './measures.js';
 import { createPin } from './pin.js';
 import { createReadings } from './readings.js';
 import { createRequests, createServer } from './requests.js';
-import { pictureName, savePicture } from './save-picture.js';
+import { savePicture } from './save-picture.js';
 import { createSheet } from './sheet.js';
 import { createSideView } from './side-view.js';
 import { createSliders } from './sliders.js';
@@ -29,7 +29,7 @@ import { createWords } from './words.js';
 
 const PHONE = window.matchMedia('(max-width: 719px)');
 const DESK = window.matchMedia('(min-width: 1200px)');
-const QUANTITIES = ['pitch', 'feet', 'power'];
+const QUANTITIES = ['pitch_deg', 'foot_share', 'electric_power_w'];
 
 /** Typing rests for so long before it is sent; sliders do not wait [ms]. */
 const TYPING_MS = 150;
@@ -123,7 +123,7 @@ function findIndex() {
 const rest = atRest(() => {
   words.drawAtRest(view());
   tables(view());
-  fields.drawPlanforms(view());
+  fields.drawPlanforms(reply.planforms, colours);
 });
 
 function draw() {
@@ -166,13 +166,16 @@ function problemWords() {
 
 function showProblems(found) {
   problems = found;
-  const homeless = fields.setProblems(problems);
+  fields.setProblems(problems);
   const isWrong = problems.length > 0;
   root.classList.toggle('is-wrong', isWrong);
   document.querySelectorAll('.not-this').forEach((mark) => (mark.hidden = !isWrong));
   byId('wrong').hidden = !isWrong;
-  setText(byId('wrong'), isWrong ? [problemWords(), ...homeless].join('. ') : '');
-  setText(byId('inputs-count'), isWrong ? problemWords() : '');
+  setText(byId('wrong'), isWrong ? `${problemWords()}: go to the first` : '');
+  setText(byId('inputs-count'), isWrong ? `${problems.length} to put right` : '');
+  const list = byId('problems');
+  list.hidden = !isWrong;
+  keepChildren(list, problems, () => make('li'), (item, { message }) => setText(item, message));
 }
 
 const STATUS = {
@@ -254,9 +257,8 @@ function wire() {
   document.querySelectorAll('[data-save]').forEach((button) =>
     button.addEventListener('click', () => {
       const picture = button.dataset.save === 'side' ? sideView : curves;
-      const speed = measures.withUnit(reply.points[index].speed_kmh, 'km/h', 0);
-      const name = pictureName(state.now.saved.title, button.dataset.save, speed);
-      savePicture(picture.svg, name, button.dataset.kind);
+      const what = button.dataset.save === 'side' ? 'side view' : 'curves';
+      savePicture(picture.svg, `${state.now.saved.title} ${what}`, button.dataset.kind);
     }),
   );
   document.querySelectorAll('input[name=measures]').forEach((input) => {

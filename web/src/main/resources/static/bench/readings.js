@@ -30,16 +30,17 @@ export function createReadings(host) {
     const number = make('span', { class: 'number' });
     const unit = make('span', { class: name === 'pitch' ? 'unit close' : 'unit' });
     const remark = make('dd', { class: 'remark' });
+    const title = make('dt', {}, label);
     host.append(
       make(
         'div',
         { class: 'cell', 'data-reading': name, 'data-hue': hue ?? null },
-        make('dt', {}, label),
+        title,
         make('dd', {}, number, unit),
         remark,
       ),
     );
-    cells.set(name, { number, unit, remark });
+    cells.set(name, { title, number, unit, remark });
   }
 
   function write(name, number, unit, remark) {
@@ -73,7 +74,8 @@ export function createReadings(host) {
       write('back', shown(point.back_leg_kg, 'kg', 0), kg, remark(percent(share === null ? null : 1 - share), 'back_leg_kg', 'kg', 0));
       write('front', shown(point.front_leg_kg, 'kg', 0), kg, remark(percent(share), 'foot_share', '%', 0, 100));
       const pitch = point.pitch_deg;
-      write('pitch', pitch === null ? NONE : fixed(Math.abs(pitch), 1), '°', remark(pitch === null ? '' : noseWord(pitch), 'pitch_deg', '°', 1));
+      setText(cells.get('pitch').title, pitch === null ? 'Pitch' : noseWord(pitch));
+      write('pitch', pitch === null ? NONE : fixed(Math.abs(pitch), 1), '°', more('pitch_deg', '°', 1));
       write('power', shown(point.electric_power_w, 'W', 0), 'W', more('electric_power_w', 'W', 0));
       drawSpeeds(reply, pinned, measures);
     },
@@ -105,8 +107,10 @@ export function createReadings(host) {
   }
 }
 
+/** What the pitch is, as the name of its reading: a size below it then needs no sign. */
 function noseWord(pitchDeg) {
-  return nose(pitchDeg).replace(/^[\d.]+° /, '');
+  const words = nose(pitchDeg);
+  return words.endsWith('nose-up') ? 'Nose-up' : words.endsWith('nose-down') ? 'Nose-down' : 'Pitch';
 }
 
 function difference(value, unit, decimals, measures) {
