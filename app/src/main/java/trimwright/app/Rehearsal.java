@@ -61,7 +61,8 @@ final class Rehearsal {
   }
 
   private static void rehearseWeb() throws IOException {
-    try (RunningShop shop = ShopApplication.start(0)) {
+    Path folder = Path.of("no-such-folder");
+    try (RunningShop shop = ShopApplication.start(0, folder)) {
       URI page = shop.address();
       try (InputStream content = page.toURL().openStream()) {
         content.readAllBytes();

@@ -20,7 +20,7 @@ final class WebShop implements ShopServer.RunningShop {
    */
   static ShopServer.RunningShop open(ShopServer.Start start) throws IOException {
     try {
-      return new WebShop(ShopApplication.start(start.preferredPort()));
+      return new WebShop(ShopApplication.start(start.preferredPort(), start.folder()));
     } catch (IllegalStateException noPort) {
       throw new IOException(noPort.getMessage(), noPort);
     }

@@ -15,7 +15,7 @@ import trimwright.exchange.demo.DemoCases;
     name = "demo",
     sortOptions = false,
     description = {
-      "Opens the made-up shop in the browser, on this machine only, in a throw-away folder; or hands out"
+      "Opens the made-up shop in the browser, on this machine only, in a throw-away folder unless one is named; or hands out"
           + " one of its cases as a file to start from.",
       ""
     },
@@ -43,6 +43,14 @@ final class DemoCommand implements Callable<Integer> {
 
   @Mixin private PortOption port;
 
+  @Option(
+      names = "--folder",
+      paramLabel = "DIR",
+      description =
+          "Folder for what is saved; made when something is first saved. Left out, it is a throw-away one that"
+              + " goes when the shop is stopped.")
+  private String folder;
+
   DemoCommand(Console console) {
     this.console = console;
   }
@@ -54,7 +62,9 @@ final class DemoCommand implements Callable<Integer> {
     } else if (name != null) {
       console.print(find().text());
     } else {
-      return Shop.open(console, port.value(), true);
+      return folder == null
+          ? Shop.openThrowAway(console, port.value())
+          : Shop.open(console, port.value(), folder, true);
     }
     return CommandLineEntry.GOOD;
   }

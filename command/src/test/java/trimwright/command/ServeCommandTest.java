@@ -5,22 +5,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ServeCommandTest {
 
-  /** A shop that answers nothing and is stopped at once. */
+  @TempDir private Path place;
+
+  /** A shop that saves one file and is stopped at once. */
   private static final class BriefShop implements ShopServer {
     private final AtomicReference<Start> asked = new AtomicReference<>();
 
     @Override
     public RunningShop start(Start start) {
       asked.set(start);
-      assertThat(start.folder()).isEmptyDirectory();
-      writeInto(start.folder());
       return new RunningShop() {
         @Override
         public String address() {
@@ -29,14 +31,15 @@ class ServeCommandTest {
 
         @Override
         public void awaitStop() {
-          assertThat(start.folder()).isNotEmptyDirectory();
+          writeInto(start.folder());
         }
       };
     }
 
     private static void writeInto(Path folder) {
       try {
-        Files.writeString(Files.createDirectory(folder.resolve("inner")).resolve("file"), "text");
+        Path inner = Files.createDirectories(folder.resolve("inner"));
+        Files.writeString(inner.resolve("file"), "text");
       } catch (IOException e) {
         throw new AssertionError(e);
       }
@@ -44,22 +47,63 @@ class ServeCommandTest {
   }
 
   @Test
-  void servePrintsTheAddressAndClearsItsFolder() {
+  void serveKeepsItsFolderAndSaysWhereItIs() {
     BriefShop shop = new BriefShop();
-    CommandRun run = CommandRun.withShop("", shop, "serve", "--port", "8090");
+    Path folder = place.resolve("not").resolve("yet");
+    CommandRun run =
+        CommandRun.withShop("", shop, "serve", "--port", "8090", "--folder", folder.toString());
     assertThat(run.status()).isZero();
-    assertThat(run.out()).contains("http://127.0.0.1:8090/");
+    assertThat(run.out()).contains("http://127.0.0.1:8090/").contains(folder.toString());
     assertThat(shop.asked.get().madeUp()).isFalse();
-    assertThat(shop.asked.get().folder()).doesNotExist();
+    assertThat(shop.asked.get().folder()).isEqualTo(folder);
+    assertThat(folder.resolve("inner").resolve("file")).hasContent("text");
   }
 
   @Test
-  void demoOpensTheMadeUpShop() {
+  void serveKeepsItsFilesInTheHomeFolderUnlessToldOtherwise() {
+    AtomicReference<Path> folder = new AtomicReference<>();
+    CommandRun run =
+        CommandRun.withShop(
+            "",
+            start -> {
+              folder.set(start.folder());
+              throw new IOException("no port is free");
+            },
+            "serve");
+    assertThat(run.status()).isNotZero();
+    assertThat(folder.get()).isEqualTo(Path.of(System.getProperty("user.home"), "trimwright"));
+  }
+
+  @Test
+  void aFileInPlaceOfTheFolderIsBadInput() throws IOException {
+    Path file = Files.writeString(place.resolve("file"), "text");
+    for (String command : List.of("serve", "demo")) {
+      BriefShop shop = new BriefShop();
+      CommandRun run = CommandRun.withShop("", shop, command, "--folder", file.toString());
+      assertThat(run.status()).isEqualTo(CommandLineEntry.BAD_INPUT);
+      assertThat(run.err()).contains("--folder").contains(file.toString());
+      assertThat(shop.asked.get()).isNull();
+    }
+  }
+
+  @Test
+  void demoOpensTheMadeUpShopAndClearsItsFolder() {
     BriefShop shop = new BriefShop();
     CommandRun run = CommandRun.withShop("", shop, "demo");
     assertThat(run.status()).isZero();
     assertThat(run.out()).contains("made-up").contains("http://127.0.0.1:8080/");
     assertThat(shop.asked.get().madeUp()).isTrue();
+    assertThat(shop.asked.get().folder()).doesNotExist();
+  }
+
+  @Test
+  void demoKeepsAFolderThatIsNamed() {
+    BriefShop shop = new BriefShop();
+    Path folder = place.resolve("demo");
+    CommandRun run = CommandRun.withShop("", shop, "demo", "--folder", folder.toString());
+    assertThat(run.status()).isZero();
+    assertThat(shop.asked.get().madeUp()).isTrue();
+    assertThat(folder.resolve("inner").resolve("file")).exists();
   }
 
   @Test

@@ -3,6 +3,7 @@ package trimwright.web;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.springframework.boot.Banner;
@@ -10,7 +11,9 @@ import org.springframework.boot.SpringApplication;
 import org.springframework.boot.WebApplicationType;
 import org.springframework.boot.web.server.PortInUseException;
 import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.context.support.GenericApplicationContext;
 import org.springframework.core.env.MapPropertySource;
+import trimwright.desk.CaseShelf;
 import trimwright.web.bench.BenchConfiguration;
 
 /** Starts the shop in the browser. It listens on the loopback address only. */
@@ -30,16 +33,17 @@ public final class ShopApplication {
    * where it is.
    *
    * @param preferredPort port to try first; 0 takes any free one
+   * @param folder where the shop keeps its files; made when something is first saved
    * @return the running shop
    * @throws IllegalArgumentException if the port is below 0 or above 65535
    * @throws IllegalStateException if none of the ports tried is free
    */
-  public static RunningShop start(int preferredPort) {
+  public static RunningShop start(int preferredPort, Path folder) {
     if (preferredPort < 0 || preferredPort > HIGHEST_PORT) {
       throw new IllegalArgumentException(
           "port must be from 0 to " + HIGHEST_PORT + ", was " + preferredPort);
     }
-    Thread warmUp = new Thread(BenchConfiguration::warmUp, "warm-up");
+    Thread warmUp = new Thread(() -> BenchConfiguration.warmUp(folder), "warm-up");
     warmUp.setDaemon(true);
     warmUp.start();
     int last = preferredPort == 0 ? 0 : Math.min(HIGHEST_PORT, preferredPort + PORTS_TRIED);
@@ -48,7 +52,7 @@ public final class ShopApplication {
         continue;
       }
       try {
-        return new RunningShop(run(port));
+        return new RunningShop(run(port, folder));
       } catch (PortInUseException taken) {
         // Somebody was quicker between the look and the start: the next port, if there is one.
         if (port == last) {
@@ -72,7 +76,7 @@ public final class ShopApplication {
     }
   }
 
-  private static ConfigurableApplicationContext run(int port) {
+  private static ConfigurableApplicationContext run(int port, Path folder) {
     SpringApplication application = new SpringApplication(ShopConfiguration.class);
     application.setWebApplicationType(WebApplicationType.SERVLET);
     application.setBannerMode(Banner.Mode.OFF);
@@ -89,6 +93,10 @@ public final class ShopApplication {
                 .getEnvironment()
                 .getPropertySources()
                 .addFirst(new MapPropertySource("address", settings)));
+    application.addInitializers(
+        context ->
+            ((GenericApplicationContext) context)
+                .registerBean(CaseShelf.class, () -> new CaseShelf(folder)));
     return application.run();
   }
 }

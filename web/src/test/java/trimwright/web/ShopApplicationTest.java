@@ -9,17 +9,20 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
 
 class ShopApplicationTest {
+  @TempDir private Path folder;
 
   @Test
   @Timeout(value = 60, unit = TimeUnit.SECONDS)
   void takesTheNextPortWhereThePreferredOneIsTakenAndAnswersThere() throws Exception {
     try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getByName("127.0.0.1"));
-        RunningShop shop = ShopApplication.start(taken.getLocalPort())) {
+        RunningShop shop = ShopApplication.start(taken.getLocalPort(), folder)) {
       URI address = shop.address();
       assertThat(address.getHost()).isEqualTo("127.0.0.1");
       assertThat(address.getPort()).isGreaterThan(taken.getLocalPort());
@@ -33,7 +36,7 @@ class ShopApplicationTest {
 
   @Test
   void refusesAPortThatIsNone() {
-    assertThatThrownBy(() -> ShopApplication.start(70_000))
+    assertThatThrownBy(() -> ShopApplication.start(70_000, folder))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("0 to 65535");
   }

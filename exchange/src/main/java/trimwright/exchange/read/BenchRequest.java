@@ -5,50 +5,86 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import tools.jackson.core.JacksonException;
-import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 import trimwright.exchange.unit.Measures;
 
-/**
- * What the Bench's page asks.
- *
- * @param sequence number of the question, handed back with the answer
- * @param measures what the words of the answer speak in
- * @param fields text by path, in the order sent
- */
-public record BenchRequest(long sequence, Measures measures, Map<String, String> fields) {
+/** What the Bench's page sends: a JSON object of a few texts, and the fields of a case. */
+public final class BenchRequest {
   private static final JsonMapper MAPPER = JsonMapper.builder().build();
+  private static final String FIELDS = "fields";
 
-  /** Copies the map. */
-  public BenchRequest {
-    fields = Collections.unmodifiableMap(new LinkedHashMap<>(fields));
+  private final ObjectNode root;
+
+  private BenchRequest(ObjectNode root) {
+    this.root = root;
   }
 
   /**
-   * Reads a question.
+   * Reads what was sent.
    *
    * @param body JSON in UTF-8
-   * @return the question; empty where the text is none
+   * @return what it says; empty where it is no JSON object
    */
   public static Optional<BenchRequest> find(byte[] body) {
-    JsonNode root;
     try {
-      root = MAPPER.readTree(body);
+      return MAPPER.readTree(body) instanceof ObjectNode object
+          ? Optional.of(new BenchRequest(object))
+          : Optional.empty();
     } catch (JacksonException e) {
       return Optional.empty();
     }
-    if (!(root instanceof ObjectNode) || !(root.get("fields") instanceof ObjectNode given)) {
+  }
+
+  /** Number of the question, handed back with the answer; 0 where there is none. */
+  public long sequence() {
+    return root.path("sequence").asLong(0);
+  }
+
+  /** What the words of the answer speak in; metric unless it says imperial. */
+  public Measures measures() {
+    return text("measures").filter("imperial"::equals).isPresent()
+        ? Measures.IMPERIAL
+        : Measures.METRIC;
+  }
+
+  /**
+   * The fields of the case, text by path in the order sent; empty where there are none or where one
+   * of them is no plain value.
+   */
+  public Optional<Map<String, String>> findFields() {
+    if (!(root.get(FIELDS) instanceof ObjectNode given)) {
       return Optional.empty();
     }
     Map<String, String> fields = new LinkedHashMap<>();
-    given.properties().forEach(entry -> fields.put(entry.getKey(), entry.getValue().asString("")));
-    return Optional.of(
-        new BenchRequest(
-            root.path("sequence").asLong(0),
-            root.path("measures").asString("").equals("imperial")
-                ? Measures.IMPERIAL
-                : Measures.METRIC,
-            fields));
+    for (var entry : given.properties()) {
+      if (!entry.getValue().isString() && !entry.getValue().isNumber()) {
+        return Optional.empty();
+      }
+      fields.put(entry.getKey(), entry.getValue().asString());
+    }
+    return Optional.of(Collections.unmodifiableMap(fields));
+  }
+
+  /**
+   * A text.
+   *
+   * @param name of the key
+   * @return the text, where there is one
+   */
+  public Optional<String> text(String name) {
+    return root.path(name).isString()
+        ? Optional.of(root.get(name).stringValue())
+        : Optional.empty();
+  }
+
+  /**
+   * A yes or no.
+   *
+   * @param name of the key
+   * @return true only where it says so
+   */
+  public boolean flag(String name) {
+    return root.path(name).isBoolean() && root.get(name).booleanValue();
   }
 }

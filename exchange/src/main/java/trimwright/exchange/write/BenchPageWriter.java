@@ -18,16 +18,6 @@ public final class BenchPageWriter {
   private BenchPageWriter() {}
 
   /**
-   * A case that can be opened.
-   *
-   * @param id its name in addresses
-   * @param title what people choose from
-   * @param story what it is about, may be empty
-   * @param kind {@code demo} for a made-up case, {@code saved} for one of the shop's own
-   */
-  public record Item(String id, String title, String story, String kind) {}
-
-  /**
    * The data block.
    *
    * @param open the case that the page opens with
@@ -36,16 +26,21 @@ public final class BenchPageWriter {
    * @param reply the first answer, JSON
    * @return JSON without a less-than sign
    */
-  public static String json(Item open, Map<String, String> values, List<Item> shelf, String reply) {
+  public static String json(
+      ShelfWriter.Item open,
+      Map<String, String> values,
+      List<ShelfWriter.Item> shelf,
+      String reply) {
     ObjectNode root = MAPPER.createObjectNode();
     JsonFields fields = new JsonFields(root);
     fields.list("fields", CaseFields.list(), BenchPageWriter::field);
     fields.list("repeated_fields", CaseFields.listRepeated(), BenchPageWriter::field);
     measures(fields.object("measures"));
     JsonFields inHand = fields.object("case");
-    item(inHand, open);
-    values(inHand.object("fields"), values);
-    fields.list("shelf", shelf, BenchPageWriter::item);
+    open.write(inHand);
+    JsonFields all = inHand.object("fields");
+    values.forEach(all::text);
+    fields.list("shelf", shelf, (node, item) -> item.write(node));
     root.putRawValue("reply", new RawValue(reply));
     return scriptSafe(MAPPER.writeValueAsString(root));
   }
@@ -53,17 +48,6 @@ public final class BenchPageWriter {
   /** No text can close the element or open a comment in it: both begin with a less-than sign. */
   private static String scriptSafe(String json) {
     return json.replace("<", "\\u003c");
-  }
-
-  private static void item(JsonFields node, Item item) {
-    node.text("id", item.id())
-        .text("title", item.title())
-        .text("story", item.story())
-        .text("kind", item.kind());
-  }
-
-  private static void values(JsonFields node, Map<String, String> values) {
-    values.forEach(node::text);
   }
 
   private static void field(JsonFields node, CaseField field) {

@@ -1,25 +1,31 @@
 package trimwright.web.bench;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
-import org.springframework.stereotype.Component;
+import java.util.function.Supplier;
 import trimwright.desk.BenchStudy;
 import trimwright.desk.KeptTables;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.unit.Measures;
 import trimwright.exchange.write.BenchWriter;
 
-/** Has a case computed over the Bench's speeds and puts what comes out into one answer. */
-@Component
-class BenchAnswers {
+/** Has cases computed over the Bench's speeds, a few at once and no more. */
+final class BenchAnswers {
   /** More at once would make each of them late on a small machine, and a flood stop it. */
   private static final int AT_ONCE = 2;
 
   /** A slider that waits longer than this has long been moved on [s]. */
   private static final int PATIENCE_SECONDS = 5;
 
-  private final KeptTables tables = new KeptTables();
   private final Semaphore free = new Semaphore(AT_ONCE, true);
+  private final KeptTables tables = new KeptTables();
+
+  /** First answers kept; each is some 200 kB. */
+  private static final int MOST_FIRSTS = 16;
+
+  private final Map<String, String> firsts = new ConcurrentHashMap<>();
 
   /**
    * The answer for a case.
@@ -27,16 +33,43 @@ class BenchAnswers {
    * @throws TooBusy if others are being computed and none of them ends soon
    */
   String accepted(long sequence, Measures measures, CaseFile caseFile) {
-    takeTurn();
-    try {
-      BenchStudy study = BenchStudy.of(caseFile, measures, tables);
-      return BenchWriter.accepted(sequence, measures, caseFile, study.curve(), study.causes());
-    } finally {
-      free.release();
-    }
+    return inTurn(
+        () -> {
+          BenchStudy study = BenchStudy.of(caseFile, measures, tables);
+          return BenchWriter.accepted(sequence, measures, caseFile, study.curve(), study.causes());
+        });
   }
 
-  private void takeTurn() {
+  /**
+   * The answer for a case as a page opens with it: number 0, and kept for the next page, because
+   * the same few cases are opened again and again.
+   *
+   * @throws TooBusy as {@link #accepted}
+   */
+  String first(Measures measures, CaseFile caseFile) {
+    String key = measures + " " + caseFile.name() + " " + caseFile.digest();
+    if (firsts.size() >= MOST_FIRSTS && !firsts.containsKey(key)) {
+      firsts.clear();
+    }
+    // Whoever asks while it is being worked out waits for that one.
+    return firsts.computeIfAbsent(key, k -> accepted(0, measures, caseFile));
+  }
+
+  /**
+   * What is worked out of a case.
+   *
+   * @throws TooBusy as {@link #accepted}
+   */
+  BenchStudy study(Measures measures, CaseFile caseFile) {
+    return inTurn(() -> BenchStudy.of(caseFile, measures, tables));
+  }
+
+  /**
+   * Does something costly when its turn has come.
+   *
+   * @throws TooBusy as {@link #accepted}
+   */
+  <T> T inTurn(Supplier<T> work) {
     try {
       if (!free.tryAcquire(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
         throw new TooBusy();
@@ -44,6 +77,11 @@ class BenchAnswers {
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new TooBusy();
+    }
+    try {
+      return work.get();
+    } finally {
+      free.release();
     }
   }
 }

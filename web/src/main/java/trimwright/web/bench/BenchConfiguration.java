@@ -1,19 +1,39 @@
 package trimwright.web.bench;
 
+import java.nio.file.Path;
+import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
+import trimwright.desk.CaseShelf;
 import trimwright.exchange.unit.Measures;
 
-/** The Bench. */
+/** The Bench. What it needs beside: a {@link CaseShelf}. */
 @Configuration(proxyBeanMethods = false)
-@Import({BenchController.class, BenchAnswers.class, DemoShelf.class})
+@Import({BenchController.class, CaseController.class})
 public class BenchConfiguration {
+  /** Made on first use, by whichever thread comes first: the warm-up's or the first visitor's. */
+  private static final class Shared {
+    static final BenchAnswers ANSWERS = new BenchAnswers();
+  }
+
+  @Bean
+  BenchAnswers benchAnswers() {
+    return Shared.ANSWERS;
+  }
+
+  @Bean
+  BenchCases benchCases(CaseShelf shelf) {
+    return new BenchCases(shelf);
+  }
 
   /**
-   * Reads the demo cases and answers one of them, so that the first visitor does not wait for that.
-   * Meant to run beside the start of the server, on a thread of its own.
+   * Answers the case that the first page will open with, so that the first visitor does not wait
+   * for that. Meant to run beside the start of the server, on a thread of its own.
+   *
+   * @param shopFolder where the shop keeps its files
    */
-  public static void warmUp() {
-    new BenchAnswers().accepted(0, Measures.METRIC, new DemoShelf().list().get(0).caseFile());
+  public static void warmUp(Path shopFolder) {
+    BenchCases.Opened first = new BenchCases(new CaseShelf(shopFolder)).first();
+    Shared.ANSWERS.first(Measures.METRIC, first.caseFile());
   }
 }

@@ -1,6 +1,7 @@
 package trimwright.web.bench;
 
-import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -11,8 +12,8 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 import trimwright.exchange.read.BenchRequest;
 import trimwright.exchange.read.CaseDraft;
+import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.read.DraftReading;
-import trimwright.exchange.read.SectionFiles;
 import trimwright.exchange.unit.Measures;
 import trimwright.exchange.write.BenchPageWriter;
 import trimwright.exchange.write.BenchWriter;
@@ -22,53 +23,41 @@ import trimwright.web.page.Theme;
 @Controller
 class BenchController {
   private final BenchAnswers answers;
-  private final DemoShelf shelf;
+  private final BenchCases cases;
 
-  BenchController(BenchAnswers answers, DemoShelf shelf) {
+  BenchController(BenchAnswers answers, BenchCases cases) {
     this.answers = answers;
-    this.shelf = shelf;
+    this.cases = cases;
   }
 
-  /** The page with a case open; without a name it is the first on the shelf. */
+  /** The page with a case open; without a name it is the one saved last, or a made-up one. */
   @GetMapping("/")
   ModelAndView page(
       @RequestParam(name = "case", defaultValue = "") String id,
-      @RequestParam(name = "measures", defaultValue = "metric") String measures,
+      @RequestParam(name = "measures", defaultValue = "") String measures,
       @RequestParam(name = "theme", defaultValue = "") String theme) {
-    CaseOnShelf open = id.isEmpty() ? shelf.list().get(0) : shelf.get(id);
+    BenchCases.Opened open = id.isEmpty() ? cases.first() : cases.get(id);
     Measures shown = measures.equals("imperial") ? Measures.IMPERIAL : Measures.METRIC;
-    String reply = answers.accepted(0, shown, open.caseFile());
-    return new ModelAndView(
-        "bench/page",
-        "page",
-        new BenchPage(
-            Theme.orLight(theme), open.item().title() + ": Trimwright", data(open, reply)));
+    String data =
+        BenchPageWriter.json(
+            open.item(),
+            CaseDraft.fields(open.caseFile()),
+            cases.items(),
+            answers.first(shown, open.caseFile()));
+    String title = open.item().title() + ": Trimwright";
+    return new ModelAndView("bench/page", "page", new BenchPage(Theme.orLight(theme), title, data));
   }
 
   /** The whole curve of what stands in the fields, or what is wrong with them. */
   @PostMapping(path = "/bench/curve", consumes = MediaType.APPLICATION_JSON_VALUE)
   ResponseEntity<byte[]> curve(@RequestBody byte[] body) {
     BenchRequest request = BenchRequest.find(body).orElseThrow(BadQuestion::new);
-    DraftReading reading =
-        CaseDraft.of(request.fields()).read(request.measures(), SectionFiles.NONE);
-    return json(
-        reading
-            .caseFile()
-            .map(c -> answers.accepted(request.sequence(), request.measures(), c))
-            .orElseGet(() -> BenchWriter.refused(request.sequence(), reading.problems())));
-  }
-
-  private String data(CaseOnShelf open, String reply) {
-    return BenchPageWriter.json(
-        open.item(),
-        CaseDraft.fields(open.caseFile()),
-        shelf.list().stream().map(CaseOnShelf::item).toList(),
-        reply);
-  }
-
-  private static ResponseEntity<byte[]> json(String text) {
-    return ResponseEntity.ok()
-        .contentType(MediaType.APPLICATION_JSON)
-        .body(text.getBytes(StandardCharsets.UTF_8));
+    DraftReading reading = Drafts.read(request);
+    Optional<CaseFile> caseFile = reading.caseFile();
+    String answer =
+        caseFile.isPresent()
+            ? answers.accepted(request.sequence(), request.measures(), caseFile.get())
+            : BenchWriter.refused(request.sequence(), reading.problems());
+    return Utf8.json(HttpStatus.OK, answer);
   }
 }

@@ -7,8 +7,7 @@ import org.springframework.web.ErrorResponseException;
 final class UnknownCase extends ErrorResponseException {
   private static final long serialVersionUID = 1L;
 
-  UnknownCase(String id) {
+  UnknownCase() {
     super(HttpStatus.NOT_FOUND);
-    setDetail("no case " + id);
   }
 }

@@ -13,7 +13,10 @@ public record ErrorPage(int status, String title, String advice, String referenc
   private static final int FORBIDDEN = 403;
   private static final int NOT_FOUND = 404;
   private static final int METHOD_NOT_ALLOWED = 405;
+  private static final int LENGTH_REQUIRED = 411;
   private static final int TOO_LARGE = 413;
+  private static final int UNSUPPORTED_MEDIA_TYPE = 415;
+  private static final int SERVICE_UNAVAILABLE = 503;
 
   static ErrorPage of(int status, String reference) {
     return switch (status) {
@@ -23,7 +26,7 @@ public record ErrorPage(int status, String title, String advice, String referenc
               "There is no such page here.",
               "Check the address for a typing slip, or go back to the first page and choose a case.",
               reference);
-      case BAD_REQUEST, METHOD_NOT_ALLOWED ->
+      case BAD_REQUEST, METHOD_NOT_ALLOWED, LENGTH_REQUIRED, UNSUPPORTED_MEDIA_TYPE ->
           new ErrorPage(
               status,
               "The shop could not make sense of that request.",
@@ -32,14 +35,20 @@ public record ErrorPage(int status, String title, String advice, String referenc
       case FORBIDDEN ->
           new ErrorPage(
               status,
-              "This form is no longer known here.",
-              "Go back, load the page again and send it once more. Cookies from this address must be allowed.",
+              "This page is no longer known here.",
+              "Load it again and send it once more. Cookies from this address must be allowed.",
               reference);
       case TOO_LARGE ->
           new ErrorPage(
               status,
               "What you handed in is too large.",
               "A case file holds at most 256 kB; an ordinary one holds about 2 kB. Check that you chose the right file.",
+              reference);
+      case SERVICE_UNAVAILABLE ->
+          new ErrorPage(
+              status,
+              "The shop is busy.",
+              "Other curves are being computed. Wait a moment and try again.",
               reference);
       default ->
           new ErrorPage(

@@ -5,9 +5,13 @@ import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import org.springframework.http.HttpHeaders;
 import org.springframework.web.filter.OncePerRequestFilter;
 
-/** Turns away a request that says of itself that it is far too large, before anything reads it. */
+/**
+ * Turns away a request that says of itself that it is far too large, before anything reads it, and
+ * one that does not say how large it is: browsers always do.
+ */
 final class SizeLimit extends OncePerRequestFilter {
   /**
    * Below the container's own 2 MB [byte]: above those it drops the form's fields without a word.
@@ -20,6 +24,10 @@ final class SizeLimit extends OncePerRequestFilter {
       throws ServletException, IOException {
     if (request.getContentLengthLong() > LARGEST_REQUEST) {
       response.sendError(HttpServletResponse.SC_REQUEST_ENTITY_TOO_LARGE);
+      return;
+    }
+    if (request.getHeader(HttpHeaders.TRANSFER_ENCODING) != null) {
+      response.sendError(HttpServletResponse.SC_LENGTH_REQUIRED);
       return;
     }
     chain.doFilter(request, response);

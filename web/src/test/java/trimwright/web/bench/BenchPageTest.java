@@ -11,9 +11,9 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 import org.springframework.test.web.servlet.MockMvc;
-import trimwright.web.ShopConfiguration;
+import trimwright.web.TestShop;
 
-@SpringBootTest(classes = ShopConfiguration.class)
+@SpringBootTest(classes = TestShop.class)
 @AutoConfigureMockMvc
 class BenchPageTest {
   @Autowired private MockMvc web;

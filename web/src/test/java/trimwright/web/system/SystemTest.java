@@ -24,9 +24,9 @@ import org.springframework.stereotype.Controller;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ResponseBody;
-import trimwright.web.ShopConfiguration;
+import trimwright.web.TestShop;
 
-@SpringBootTest(classes = {ShopConfiguration.class})
+@SpringBootTest(classes = {TestShop.class})
 @Import(SystemTest.Broken.class)
 @AutoConfigureMockMvc
 class SystemTest {

@@ -1,0 +1,82 @@
+package trimwright.web.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import trimwright.desk.CaseShelf;
+import trimwright.exchange.read.CaseFile;
+import trimwright.exchange.read.CaseReader;
+import trimwright.exchange.read.Problem;
+import trimwright.exchange.read.Reading;
+import trimwright.exchange.read.SectionFiles;
+import trimwright.exchange.write.ShelfWriter.LineProblem;
+
+/**
+ * A text that was handed in: a case, or the reasons why it is none.
+ *
+ * @param caseFile the case, where it is one
+ * @param problems what is wrong; empty where it is a case
+ * @param tooLarge whether its size is what is wrong
+ */
+record HandedIn(Optional<CaseFile> caseFile, List<LineProblem> problems, boolean tooLarge) {
+  private static final int LONGEST_LINE_SHOWN = 120;
+  private static final int KILOBYTE = 1024;
+
+  /** What a browser puts in place of bytes that are no UTF-8. */
+  private static final char UNREADABLE = '\ufffd';
+
+  /** Copies the list. */
+  HandedIn {
+    problems = List.copyOf(problems);
+  }
+
+  /** Reads a text. */
+  static HandedIn of(String raw) {
+    long bytes = Utf8.bytes(raw).length;
+    if (bytes > CaseShelf.LARGEST_BYTES) {
+      return refused(
+          "The file holds "
+              + (bytes + KILOBYTE - 1) / KILOBYTE
+              + " kB; a case file may hold at most "
+              + CaseShelf.LARGEST_BYTES / KILOBYTE
+              + " kB. Check that you chose the right file.",
+          true);
+    }
+    if (raw.isBlank()) {
+      return refused("The file is empty. Check that you chose the right file.", false);
+    }
+    String text = raw.replace("\r\n", "\n").replace('\r', '\n');
+    String[] lines = text.split("\n", -1);
+    List<LineProblem> problems = new ArrayList<>();
+    int unreadable = text.indexOf(UNREADABLE);
+    if (unreadable >= 0) {
+      int line = (int) text.substring(0, unreadable).chars().filter(c -> c == '\n').count() + 1;
+      problems.add(
+          problem(
+              OptionalInt.of(line),
+              lines,
+              "There are letters here that are not UTF-8: save the file as UTF-8 text and open it"
+                  + " again."));
+    }
+    Reading<CaseFile> reading = CaseReader.read(text, SectionFiles.NONE);
+    for (Problem problem : reading.problems()) {
+      problems.add(problem(problem.line(), lines, problem.message()));
+    }
+    return new HandedIn(
+        problems.isEmpty() ? reading.findValue() : Optional.empty(), problems, false);
+  }
+
+  private static LineProblem problem(OptionalInt at, String[] lines, String message) {
+    int line = at.orElse(0);
+    String text = line >= 1 && line <= lines.length ? lines[line - 1].strip() : "";
+    String shown =
+        text.length() > LONGEST_LINE_SHOWN ? text.substring(0, LONGEST_LINE_SHOWN) + "…" : text;
+    return new LineProblem(at, shown, message);
+  }
+
+  private static HandedIn refused(String message, boolean tooLarge) {
+    return new HandedIn(
+        Optional.empty(), List.of(new LineProblem(OptionalInt.empty(), "", message)), tooLarge);
+  }
+}
