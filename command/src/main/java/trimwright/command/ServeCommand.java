@@ -10,7 +10,7 @@ import picocli.CommandLine.Option;
     name = "serve",
     sortOptions = false,
     description = {
-    "Starts the shop in the browser, on this machine only, and prints its address. Saved cases are files in"
+      "Starts the shop in the browser, on this machine only, and prints its address. Saved cases are files in"
           + " its folder. Stop it with Ctrl-C.",
       ""
     },

@@ -62,8 +62,7 @@ final class Shop {
     }
   }
 
-  private static int run(
-      Console console, int port, Path folder, boolean madeUp, String aboutFolder)
+  private static int run(Console console, int port, Path folder, boolean madeUp, String aboutFolder)
       throws IOException {
     try {
       ShopServer.RunningShop shop =

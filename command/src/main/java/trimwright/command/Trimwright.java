@@ -83,6 +83,6 @@ final class Trimwright implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    return Shop.open(console, PortOption.DEFAULT, true);
+    return Shop.openThrowAway(console, PortOption.DEFAULT);
   }
 }

@@ -123,8 +123,7 @@ class CaseController {
     LOG.error("the shelf failed", failure);
     return Utf8.json(
         HttpStatus.INTERNAL_SERVER_ERROR,
-        ShelfWriter.notSaved(
-            false, List.of(new FieldProblem(List.of(), failure.getMessage()))));
+        ShelfWriter.notSaved(false, List.of(new FieldProblem(List.of(), failure.getMessage()))));
   }
 
   /** What stands in the fields as a file to take along: the case, or its curve. */

@@ -12,6 +12,7 @@ import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
+import org.springframework.http.converter.HttpMessageNotReadableException;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.ErrorResponse;
 import org.springframework.web.bind.annotation.ControllerAdvice;
@@ -22,8 +23,8 @@ import trimwright.exchange.write.ShelfWriter;
 import trimwright.web.page.Theme;
 
 /**
- * Pages for what went wrong, and the same in JSON for a script that asked. A person gets words and a
- * reference number; the cause itself goes to the log under the same number and never into a page.
+ * Pages for what went wrong, and the same in JSON for a script that asked. A person gets words and
+ * a reference number; the cause itself goes to the log under the same number and never into a page.
  */
 @Controller
 @ControllerAdvice
@@ -52,11 +53,16 @@ class ErrorPages implements ErrorController {
   /** What a page's own code threw. */
   @ExceptionHandler(Exception.class)
   Object thrown(Exception exception, HttpServletRequest request) {
-    int status =
-        exception instanceof ErrorResponse response
-            ? response.getStatusCode().value()
-            : HttpStatus.INTERNAL_SERVER_ERROR.value();
-    return page(request, status, exception);
+    return page(request, statusOf(exception), exception);
+  }
+
+  private static int statusOf(Exception exception) {
+    if (exception instanceof HttpMessageNotReadableException) {
+      return HttpStatus.BAD_REQUEST.value();
+    }
+    return exception instanceof ErrorResponse response
+        ? response.getStatusCode().value()
+        : HttpStatus.INTERNAL_SERVER_ERROR.value();
   }
 
   private Object page(HttpServletRequest request, int status, Throwable cause) {
