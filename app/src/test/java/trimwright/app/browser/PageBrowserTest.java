@@ -83,8 +83,8 @@ class PageBrowserTest {
   @TempDir private Path folder;
 
   @BeforeAll
-  static void open() {
-    shop = ShopApplication.start(0);
+  static void open(@TempDir Path shopFolder) {
+    shop = ShopApplication.start(0, shopFolder);
     browser = Browser.start();
   }
 

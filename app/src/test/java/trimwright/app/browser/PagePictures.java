@@ -26,7 +26,7 @@ class PagePictures {
   @Test
   void drawAll() throws IOException {
     Path folder = Files.createDirectories(Path.of("..", "docs", "pictures"));
-    try (RunningShop shop = ShopApplication.start(0);
+    try (RunningShop shop = ShopApplication.start(0, folder.resolve("no-shop"));
         Browser browser = Browser.start()) {
       for (int width : WIDTHS) {
         for (String theme : THEMES) {
