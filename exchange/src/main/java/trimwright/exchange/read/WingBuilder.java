@@ -5,8 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trimwright.exchange.read.internal.Findings;
+import trimwright.exchange.read.internal.Naming;
+import trimwright.exchange.read.internal.Paths;
+import trimwright.exchange.read.internal.Recent;
 import trimwright.exchange.read.internal.Values;
-import trimwright.exchange.read.internal.Words;
 import trimwright.exchange.unit.Unit;
 import trimwright.kernel.section.Section;
 import trimwright.kernel.surface.ContradictoryWing;
@@ -19,14 +21,24 @@ final class WingBuilder {
   /** Share by which the area of a measured wing may differ from what its sheet says. */
   private static final double AREA_PLAY = 0.02;
 
+  /** Some 5 kB each; moving a slider changes one of two wings at most. */
+  private static final int MOST_KEPT = 64;
+
+  /** The exponent of a sheet's planform takes a quarter of a millisecond to find. */
+  private static final Recent<SheetKey, WingShape> KEPT = new Recent<>(MOST_KEPT);
+
+  private record SheetKey(WingSheet sheet, Section section) {}
+
   private final Values wing;
   private final SectionChoice sections;
   private final Findings findings;
+  private final Naming names;
 
   private WingBuilder(Values wing, SectionChoice sections, Findings findings) {
     this.wing = wing;
     this.sections = sections;
     this.findings = findings;
+    names = findings.naming();
   }
 
   /**
@@ -62,77 +74,56 @@ final class WingBuilder {
             wing.get("twist_tip_deg"));
     try {
       if (section.isPresent()) {
-        return Optional.of(sheet.shape(section.get()));
+        Section whole = section.get();
+        return Optional.of(KEPT.get(new SheetKey(sheet, whole), () -> sheet.shape(whole)));
       }
       sheet.exponent();
     } catch (ContradictoryWing e) {
-      findings.report(wing.at("area_cm2"), contradiction(e));
+      contradiction(e);
     }
     return Optional.empty();
   }
 
-  private String contradiction(ContradictoryWing wrong) {
+  private void contradiction(ContradictoryWing wrong) {
     double area = written("area_cm2");
     double least = Unit.SQUARE_CENTIMETRE.fromSi(wrong.smallestArea());
     double most = Unit.SQUARE_CENTIMETRE.fromSi(wrong.largestArea());
     boolean large = area > most;
-    return wing.at("area_cm2")
-        + " is "
-        + Words.number(area)
-        + ", but span_mm "
-        + Words.number(written("span_mm"))
-        + ", root_chord_mm "
-        + Words.number(written("root_chord_mm"))
-        + " and tip_chord_mm "
-        + Words.number(written("tip_chord_mm"))
-        + " allow only "
-        + Math.round(least)
-        + " to "
-        + Math.round(most)
-        + " cm²: "
-        + Math.max(1, Math.round(large ? area - most : least - area))
-        + (large ? " cm² too much" : " cm² too little")
-        + ". One of the four numbers is wrong.";
+    String key = wing.at("area_cm2");
+    String span = wing.at("span_mm");
+    String root = wing.at("root_chord_mm");
+    String tip = wing.at("tip_chord_mm");
+    findings.report(
+        List.of(key, span, root, tip),
+        names.opening(key)
+            + " is "
+            + names.value(key, area)
+            + ", but "
+            + named(span, "span_mm")
+            + ", "
+            + named(root, "root_chord_mm")
+            + " and "
+            + named(tip, "tip_chord_mm")
+            + " allow only "
+            + names.range(key, Math.round(least), Math.round(most))
+            + ": "
+            + names.amount(key, Math.max(1, Math.round(large ? area - most : least - area)))
+            + (large ? " too much" : " too little")
+            + ". One of the four numbers is wrong.");
+  }
+
+  private String named(String path, String key) {
+    return names.brief(path) + " " + names.value(path, written(key));
   }
 
   private boolean fitsSpan(Values place, String chord) {
-    if (!place.has(chord) || !wing.has("span_mm")) {
-      return true;
-    }
-    double value = place.findWritten(chord).getAsDouble();
-    if (value <= written("span_mm")) {
-      return true;
-    }
-    findings.report(
-        place.at(chord),
-        place.at(chord)
-            + " is "
-            + Words.number(value)
-            + ", permitted is no more than "
-            + wing.at("span_mm")
-            + ", which is "
-            + Words.number(written("span_mm"))
-            + ".");
-    return false;
+    return TooLarge.check(place, chord, wing, "span_mm", findings);
   }
 
   private boolean tipWithinRoot() {
-    if (!wing.has("root_chord_mm", "tip_chord_mm")
-        || written("tip_chord_mm") <= written("root_chord_mm")
-        || written("tip_chord_mm") > wing.findWritten("span_mm").orElse(Double.MAX_VALUE)) {
-      return true;
-    }
-    findings.report(
-        wing.at("tip_chord_mm"),
-        wing.at("tip_chord_mm")
-            + " is "
-            + Words.number(written("tip_chord_mm"))
-            + ", permitted is no more than "
-            + wing.at("root_chord_mm")
-            + ", which is "
-            + Words.number(written("root_chord_mm"))
-            + ".");
-    return false;
+    return wing.has("tip_chord_mm")
+            && written("tip_chord_mm") > wing.findWritten("span_mm").orElse(Double.MAX_VALUE)
+        || TooLarge.check(wing, "tip_chord_mm", wing, "root_chord_mm", findings);
   }
 
   private double written(String key) {
@@ -144,10 +135,12 @@ final class WingBuilder {
       return Optional.empty();
     }
     Optional<Reading<Section>> reading = sections.find(place);
-    reading
-        .map(Reading::problems)
-        .orElse(List.of())
-        .forEach(p -> findings.report(p.key(), p.message()));
+    for (Problem problem : reading.map(Reading::problems).orElse(List.of())) {
+      String path = place.at("section");
+      findings.report(
+          problem.key().isEmpty() ? path : Paths.child(path, problem.key()),
+          names.opening(path) + " " + problem.message());
+    }
     return reading.flatMap(Reading::findValue);
   }
 
@@ -171,10 +164,10 @@ final class WingBuilder {
       Optional<Section> section = place.group().has("section") ? section(place) : whole;
       if (!place.group().has("section") && !wing.group().has("section")) {
         findings.report(
-            place.at("section"),
-            place.at("section")
+            List.of(place.at("section"), wing.at("section")),
+            names.opening(place.at("section"))
                 + " is missing; wanted is a section here or one for the whole wing ("
-                + wing.at("section")
+                + names.name(wing.at("section"))
                 + ").");
       }
       if (section.isEmpty()
@@ -217,18 +210,23 @@ final class WingBuilder {
   private boolean inOrder(Values place, double eta, double before, int index, int count) {
     String wanted = null;
     if (index == 0 && eta != 0) {
-      wanted = "0, as the list begins at the root";
+      wanted = names.value(place.at("eta"), 0) + ", as the list begins at the root";
     } else if (index == count - 1 && eta != 1) {
-      wanted = "1, as the list ends at the tip";
+      wanted = names.value(place.at("eta"), 1) + ", as the list ends at the tip";
     } else if (index > 0 && eta <= before) {
-      wanted = "above the one before, which is " + Words.number(before);
+      wanted = "above the one before, which is " + names.value(place.at("eta"), before);
     }
     if (wanted == null) {
       return true;
     }
     findings.report(
         place.at("eta"),
-        place.at("eta") + " is " + Words.number(eta) + ", wanted is " + wanted + ".");
+        names.opening(place.at("eta"))
+            + " is "
+            + names.value(place.at("eta"), eta)
+            + ", wanted is "
+            + wanted
+            + ".");
     return false;
   }
 
@@ -239,14 +237,17 @@ final class WingBuilder {
       return true;
     }
     double measured = Unit.SQUARE_CENTIMETRE.fromSi(shape.area());
+    String area = wing.at("area_cm2");
     findings.report(
-        wing.at("area_cm2"),
-        wing.at("area_cm2")
+        List.of(area, wing.at("span_mm"), wing.at("stations")),
+        names.opening(area)
             + " is "
-            + Words.number(written("area_cm2"))
+            + names.value(area, written("area_cm2"))
             + ", but the stations give "
-            + Math.round(measured)
-            + " cm²; permitted is a difference of 2 %, or leave area_cm2 out.");
+            + names.amount(area, Math.round(measured))
+            + "; permitted is a difference of 2 %, or leave "
+            + names.brief(area)
+            + " out.");
     return false;
   }
 }

@@ -91,7 +91,12 @@ public final class WingReader {
         cut(tree.lines(), prefix),
         cut(tree.written(), prefix),
         tree.problems().stream()
-            .map(p -> new Finding(cut(p.key(), prefix), p.line(), p.message()))
+            .map(
+                p ->
+                    new Finding(
+                        p.keys().stream().map(key -> cut(key, prefix)).toList(),
+                        p.line(),
+                        p.message()))
             .toList());
   }
 
