@@ -1,6 +1,7 @@
 package trimwright.exchange.read;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import tools.jackson.databind.node.ObjectNode;
 import trimwright.exchange.read.internal.Findings;
 import trimwright.exchange.read.internal.SchemaBook;
@@ -17,13 +18,13 @@ final class CaseAssembly {
    * Fills in the defaults, checks what joins several keys, and builds the case.
    *
    * @param document as it was handed in
-   * @param text as which it was handed in
+   * @param text the document as a case file; asked for where the case is accepted
    * @param files finds the coordinates files that it names
    * @param findings what was found wrong before; takes what is found now
    * @return the case; empty where anything was found
    */
   static Optional<CaseFile> of(
-      ObjectNode document, String text, SectionFiles files, Findings findings) {
+      ObjectNode document, Supplier<String> text, SectionFiles files, Findings findings) {
     ObjectNode filled = SchemaBook.CASE.filled(document);
     Values root = new Values("", filled, findings.bad());
     CaseChecks.run(root, findings);
@@ -39,7 +40,7 @@ final class CaseAssembly {
             Digest.of(Canonical.text(filled, sections)),
             CaseMapping.rideCase(root, frontWing.orElseThrow(), stabilizer.orElseThrow()),
             CaseMapping.notes(root),
-            text));
+            text.get()));
   }
 
   private static Optional<WingShape> wing(

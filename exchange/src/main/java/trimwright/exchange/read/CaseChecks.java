@@ -192,7 +192,7 @@ final class CaseChecks {
               back.get().at(chordKey(back.get()))),
           names.opening(ahead)
               + " and "
-              + names.brief(behind)
+              + names.name(behind)
               + " put the wings' quarter chords "
               + names.amount(behind, distance)
               + " apart, permitted is above "

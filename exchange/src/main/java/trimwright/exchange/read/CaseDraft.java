@@ -1,46 +1,42 @@
 package trimwright.exchange.read;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
-import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
+import trimwright.exchange.read.internal.Finding;
+import trimwright.exchange.read.internal.Findings;
+import trimwright.exchange.read.internal.Paths;
+import trimwright.exchange.read.internal.SchemaBook;
+import trimwright.exchange.read.internal.SchemaFault;
 import trimwright.exchange.read.internal.Words;
 import trimwright.exchange.read.internal.YamlParser;
 import trimwright.exchange.unit.Measures;
 
-/** A case as a flat map from path to text, the way a form holds it. Immutable. */
+/**
+ * A case as a flat map from path to text, the way a form holds it. Paths are those of the case file
+ * joined by dots, places in lists counted from 0; numbers stand in the case file's own units.
+ * Immutable.
+ */
 public final class CaseDraft {
-  private static final JsonMapper MAPPER = JsonMapper.builder().build();
-  private static final Set<String> WORDS =
-      CaseFields.list().stream()
-          .filter(field -> field.kind() != CaseField.Kind.NUMBER)
-          .map(CaseField::path)
-          .collect(Collectors.toUnmodifiableSet());
-
-  private static final Pattern NUMBER =
-      Pattern.compile("[-+]?(?:\\.[0-9]+|[0-9]+(?:\\.[0-9]*)?)(?:[eE][-+]?[0-9]{1,3})?");
-
-  /** No list of a case file is longer. */
-  private static final int LONGEST_LIST = 100;
-
   private final Map<String, String> fields;
 
   private CaseDraft(Map<String, String> fields) {
-    this.fields = Map.copyOf(new LinkedHashMap<>(fields));
+    this.fields = Collections.unmodifiableMap(new LinkedHashMap<>(fields));
   }
 
   /**
    * A draft.
    *
-   * @param fields text by path; a blank text counts as left out
+   * @param fields text by path, as typed; a blank text counts as left out
    * @return the draft
    */
   public static CaseDraft of(Map<String, String> fields) {
@@ -55,85 +51,76 @@ public final class CaseDraft {
   /**
    * The case that the fields make.
    *
-   * @param measures what people read numbers in
+   * <p>Numbers are read with a decimal point or comma, and with or without a unit; a unit other
+   * than the case file's is converted.
+   *
+   * @param measures what people read numbers in; it changes messages alone
    * @param files finds the coordinates files that the fields name
-   * @return the case, or what is wrong
+   * @return the case, or everything that is wrong; no map of texts makes it throw
    */
   public DraftReading read(Measures measures, SectionFiles files) {
-    ObjectNode root = JsonNodeFactory.instance.objectNode();
-    for (Map.Entry<String, String> field : fields.entrySet()) {
-      if (!field.getValue().isBlank() && !put(root, field.getKey(), field.getValue().strip())) {
-        return new DraftReading(
-            Optional.empty(),
-            List.of(
-                new FieldProblem(List.of(field.getKey()), "There is no such field in a case.")));
-      }
+    FieldNames names = new FieldNames(measures);
+    Findings findings = new Findings(names);
+    DraftWords words = new DraftWords(names);
+    DraftTree tree = DraftTree.of(fields, words, findings);
+    report(SchemaFault.list(SchemaBook.CASE, tree.document()), words, findings);
+    Optional<CaseFile> caseFile =
+        CaseAssembly.of(tree.document(), () -> CaseWriter.yaml(tree.document()), files, findings);
+    if (tree.unknown().isEmpty() && caseFile.isPresent()) {
+      return new DraftReading(caseFile, List.of());
     }
-    Reading<CaseFile> reading = CaseReader.read(MAPPER.writeValueAsString(root), files);
-    return new DraftReading(
-        reading.findValue(),
-        reading.problems().stream()
-            .map(
-                problem ->
-                    new FieldProblem(
-                        problem.key().isEmpty() ? List.of() : List.of(dotted(problem.key())),
-                        problem.message()))
-            .toList());
+    List<FieldProblem> problems = new ArrayList<>(tree.unknown());
+    problems.addAll(problems(findings, tree));
+    return new DraftReading(Optional.empty(), problems);
   }
 
-  /** Writes one value into the tree; false where the path cannot be one of a case. */
-  private static boolean put(ObjectNode root, String path, String text) {
-    String[] steps = path.split("\\.", -1);
-    JsonNode at = root;
-    for (int i = 0; i < steps.length; i++) {
-      boolean last = i == steps.length - 1;
-      boolean listBelow = !last && steps[i + 1].matches("[0-9]{1,2}");
-      JsonNode next = last ? value(path, text) : null;
-      if (at instanceof ObjectNode group) {
-        if (next == null) {
-          next = group.get(steps[i]);
-        }
-        if (next == null) {
-          next = listBelow ? group.arrayNode() : group.objectNode();
-        }
-        group.set(steps[i], next);
-      } else if (at instanceof ArrayNode list && steps[i].matches("[0-9]{1,2}")) {
-        int index = Integer.parseInt(steps[i]);
-        while (list.size() <= index && list.size() < LONGEST_LIST) {
-          list.addObject();
-        }
-        if (next != null) {
-          list.set(index, next);
-        }
-        next = list.get(index);
+  /** Tells the schema's faults, those that go together in one sentence. */
+  private static void report(List<SchemaFault> faults, DraftWords words, Findings findings) {
+    Set<String> bad = findings.bad();
+    Map<String, List<String>> beside = new LinkedHashMap<>();
+    for (SchemaFault fault : faults) {
+      String place = fault.place();
+      if (bad.contains(place)) {
+        continue;
+      }
+      Optional<String> other = fault.findOther();
+      if (other.isPresent()) {
+        beside.computeIfAbsent(other.get(), key -> new ArrayList<>()).add(place);
       } else {
-        return false;
+        findings.report(place, words.fault(fault));
       }
-      at = next;
     }
-    return true;
+    beside.forEach(
+        (other, places) -> {
+          List<String> keys = new ArrayList<>(places);
+          keys.add(other);
+          findings.report(keys, words.beside(places, other));
+        });
   }
 
-  private static JsonNode value(String path, String text) {
-    boolean number = !WORDS.contains(path) && NUMBER.matcher(text).matches();
-    return number && Double.isFinite(Double.parseDouble(text))
-        ? JsonNodeFactory.instance.numberNode(Double.parseDouble(text))
-        : JsonNodeFactory.instance.stringNode(text);
-  }
-
-  private static String dotted(String path) {
-    return path.replace("[", ".").replace("]", "");
+  private static List<FieldProblem> problems(Findings findings, DraftTree tree) {
+    List<FieldProblem> problems = new ArrayList<>();
+    for (Finding finding : findings.list()) {
+      Set<String> paths = new LinkedHashSet<>();
+      finding.keys().forEach(key -> paths.addAll(tree.draftPaths(key)));
+      problems.add(new FieldProblem(new ArrayList<>(paths), finding.message()));
+    }
+    problems.sort(
+        Comparator.comparingInt(
+            p -> p.paths().isEmpty() ? Integer.MAX_VALUE : CaseFields.order(p.paths().get(0))));
+    return problems;
   }
 
   /**
    * The fields of a case; what was left out stays out.
    *
    * @param caseFile the case
-   * @return text by path
+   * @return text by path, in the case file's own units
    */
   public static Map<String, String> fields(CaseFile caseFile) {
     Map<String, String> fields = new LinkedHashMap<>();
     YamlParser.parse(caseFile.text()).root().ifPresent(root -> collect("", root, fields));
+    fields.remove("format");
     return fields;
   }
 
@@ -141,12 +128,7 @@ public final class CaseDraft {
     if (node instanceof ObjectNode group) {
       group
           .properties()
-          .forEach(
-              entry ->
-                  collect(
-                      path.isEmpty() ? entry.getKey() : path + "." + entry.getKey(),
-                      entry.getValue(),
-                      fields));
+          .forEach(entry -> collect(Paths.child(path, entry.getKey()), entry.getValue(), fields));
     } else if (node instanceof ArrayNode list) {
       for (int i = 0; i < list.size(); i++) {
         collect(path + "." + i, list.get(i), fields);

@@ -21,10 +21,13 @@ import trimwright.exchange.unit.Unit;
  * @param unit the case file's own unit of a {@link Kind#NUMBER}; empty for everything else
  * @param minimum smallest number permitted, in that unit
  * @param maximum largest number permitted, in that unit
+ * @param signs words that stand for the sign of a number that is never shown as a bare plus or
+ *     minus; empty for most
  * @param fallback what counts when it is left out, as the case file writes it
  * @param kind what may be written
  * @param choices the words of a {@link Kind#CHOICE}, in the order to show
- * @param optional whether it may be left blank
+ * @param optional whether it may be left blank; what measured stations replace, such as the area of
+ *     a wing, counts as needed
  */
 public record CaseField(
     String path,
@@ -37,6 +40,7 @@ public record CaseField(
     Optional<Unit> unit,
     OptionalDouble minimum,
     OptionalDouble maximum,
+    Optional<Signs> signs,
     Optional<String> fallback,
     Kind kind,
     List<Choice> choices,
@@ -63,4 +67,17 @@ public record CaseField(
    * @param label as people read it
    */
   public record Choice(String code, String label) {}
+
+  /**
+   * Words for the sign of a number.
+   *
+   * @param below what a number below 0 means, such as {@code leading edge down}
+   * @param above what a number above 0 means, such as {@code leading edge up}
+   */
+  public record Signs(String below, String above) {}
+
+  /** Whether it stands in a list, once per entry. */
+  public boolean repeated() {
+    return path.contains("*");
+  }
 }

@@ -28,7 +28,7 @@ public final class CaseReader {
     }
     ObjectNode document = tree.root().get();
     SchemaProblems.list(SchemaBook.CASE, tree, document).forEach(findings::add);
-    return CaseAssembly.of(document, text, files, findings)
+    return CaseAssembly.of(document, () -> text, files, findings)
         .<Reading<CaseFile>>map(Accepted::new)
         .orElseGet(() -> new Refused<>(Problem.all(findings)));
   }

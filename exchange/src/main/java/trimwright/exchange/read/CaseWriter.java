@@ -32,8 +32,13 @@ public final class CaseWriter {
             .root()
             .orElseThrow(
                 () -> new IllegalArgumentException("the case's text is no longer a case file"));
+    return yaml(SchemaBook.CASE.filled(document));
+  }
+
+  /** A document as YAML, with no more than what stands in it. */
+  static String yaml(ObjectNode document) {
     StringBuilder out = new StringBuilder();
-    group(SchemaBook.CASE.filled(document), SchemaBook.CASE.root(), "", out);
+    group(document, SchemaBook.CASE.root(), "", out);
     return out.toString();
   }
 

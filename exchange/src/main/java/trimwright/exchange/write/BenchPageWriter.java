@@ -68,6 +68,11 @@ public final class BenchPageWriter {
             field.choices(),
             (choice, c) -> choice.text("code", c.code()).text("label", c.label()))
         .flag("optional", field.optional());
+    field
+        .signs()
+        .ifPresent(
+            signs ->
+                node.object("signs").text("below", signs.below()).text("above", signs.above()));
   }
 
   private static void measures(JsonFields node) {

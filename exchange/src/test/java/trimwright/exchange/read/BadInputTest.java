@@ -280,9 +280,9 @@ class BadInputTest {
         new Row(
             "front_wing_ahead_of_mast_mm: 150",
             "front_wing_ahead_of_mast_mm: -400",
-            "line 11: setup.fuselage.front_wing_ahead_of_mast_mm and stabilizer_behind_mast_mm put"
-                + " the wings' quarter chords 160 mm apart, permitted is above 187.5: the wings"
-                + " would overlap."),
+            "line 11: setup.fuselage.front_wing_ahead_of_mast_mm and"
+                + " setup.fuselage.stabilizer_behind_mast_mm put the wings' quarter chords 160 mm"
+                + " apart, permitted is above 187.5: the wings would overlap."),
         new Row(
             "ride:    {mast",
             "pull:    {height_above_deck_mm: 1200}\nride:    {mast",

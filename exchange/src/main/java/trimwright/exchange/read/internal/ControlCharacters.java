@@ -7,11 +7,11 @@ import java.util.OptionalInt;
  * Characters that no name and no file of this kind holds: they would ring bells, move cursors, turn
  * the direction of writing or break a document that another program reads.
  */
-final class ControlCharacters {
+public final class ControlCharacters {
   private ControlCharacters() {}
 
   /** Where the first one stands in a value [index]; a line break counts as one. */
-  static OptionalInt find(String value) {
+  public static OptionalInt find(String value) {
     return find(value, "");
   }
 
@@ -39,7 +39,7 @@ final class ControlCharacters {
   }
 
   /** The character at a place by its number, since it cannot be shown. */
-  static String name(String text, int index) {
+  public static String name(String text, int index) {
     return String.format(Locale.ROOT, "a control character (U+%04X)", text.codePointAt(index));
   }
 }

@@ -6,14 +6,14 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the word that somebody probably meant. */
-final class NearestKey {
+public final class NearestKey {
   /** Nothing longer is a mistyped key. */
   private static final int LONGEST = 60;
 
   private NearestKey() {}
 
   /** The known word nearest to a word, where one is near enough to be meant. */
-  static Optional<String> find(String word, Collection<String> known) {
+  public static Optional<String> find(String word, Collection<String> known) {
     if (word.length() > LONGEST) {
       return Optional.empty();
     }

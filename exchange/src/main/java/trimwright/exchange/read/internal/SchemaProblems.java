@@ -1,11 +1,8 @@
 package trimwright.exchange.read.internal;
 
-import com.networknt.schema.Error;
-import com.networknt.schema.path.NodePath;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -37,56 +34,35 @@ public final class SchemaProblems {
    */
   public static List<Finding> list(SchemaBook book, YamlTree tree, ObjectNode root) {
     SchemaProblems words = new SchemaProblems(book, tree);
-    Map<String, Finding> found = new LinkedHashMap<>();
-    for (Error error : book.validate(root)) {
-      String path = path(error.getInstanceLocation());
-      String place = error.getProperty() == null ? path : Paths.child(path, error.getProperty());
-      boolean known = tree.problems().stream().anyMatch(p -> p.key().equals(place));
-      if (!known) {
-        found.putIfAbsent(place, words.problem(error, path, place));
+    Set<String> known = new HashSet<>();
+    tree.problems().forEach(p -> known.addAll(p.keys()));
+    List<Finding> found = new ArrayList<>();
+    for (SchemaFault fault : SchemaFault.list(book, root)) {
+      if (!known.contains(fault.place())) {
+        found.add(words.problem(fault));
       }
     }
-    return new ArrayList<>(found.values());
+    return found;
   }
 
-  private static String path(NodePath location) {
-    String path = "";
-    for (int i = 0; i < location.getNameCount(); i++) {
-      Object step = location.getElement(i);
-      path =
-          step instanceof Integer index
-              ? Paths.element(path, index)
-              : Paths.child(path, String.valueOf(step));
-    }
-    return path;
-  }
-
-  private Finding problem(Error error, String path, String place) {
+  private Finding problem(SchemaFault fault) {
+    String place = fault.place();
     String message =
-        switch (error.getKeyword() == null ? "false" : error.getKeyword()) {
+        switch (fault.keyword()) {
           case "required" -> place + " is missing; wanted is " + missing(place) + ".";
-          case "additionalProperties" -> unknown(path, error.getProperty());
+          case "additionalProperties" -> unknown(fault.path(), fault.property());
           case "type", "minimum", "maximum", "enum", "pattern", "minLength", "maxLength" ->
-              wrong(place, error.getInstanceNode());
+              wrong(place, fault.value());
           case "minItems", "maxItems" ->
-              place
-                  + " has "
-                  + error.getInstanceNode().size()
-                  + " entries; wanted is "
-                  + wanted(place)
-                  + ".";
-          default -> beside(place);
+              place + " has " + fault.value().size() + " entries; wanted is " + wanted(place) + ".";
+          default ->
+              place + " must not stand beside " + fault.findOther().orElse("the other keys") + ".";
         };
     return new Finding(place, line(place), message);
   }
 
   private OptionalInt line(String place) {
     return tree.findLine(place);
-  }
-
-  private String beside(String place) {
-    String other = place.contains(".section.") ? "file" : "stations";
-    return place + " must not stand beside " + Paths.child(Paths.parent(place), other) + ".";
   }
 
   private String wrong(String place, JsonNode value) {
