@@ -3,15 +3,15 @@ package trimwright.app;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import trimwright.command.CommandLineEntry;
+import trimwright.command.ShopServer;
 import trimwright.exchange.demo.DemoCases;
-import trimwright.web.RunningShop;
-import trimwright.web.ShopApplication;
 
 /**
  * Goes once through what a start does, so that the Java runtime can write down the classes needed
@@ -60,12 +60,36 @@ final class Rehearsal {
     }
   }
 
-  private static void rehearseWeb() throws IOException {
-    Path folder = Path.of("no-such-folder");
-    try (RunningShop shop = ShopApplication.start(0, folder)) {
-      URI page = shop.address();
-      try (InputStream content = page.toURL().openStream()) {
-        content.readAllBytes();
+  /**
+   * The way of a real start, from the words of the command line to the first page. The shop has no
+   * end of its own, so the process ends here as it does there.
+   */
+  private static void rehearseWeb() {
+    PrintWriter unseen = new PrintWriter(Writer.nullWriter());
+    PrintWriter err = new PrintWriter(System.err, true);
+    int status =
+        CommandLineEntry.run(
+            new String[] {"demo"},
+            InputStream.nullInputStream(),
+            unseen,
+            err,
+            start -> new OnePage(WebShop.open(start)));
+    System.exit(status);
+  }
+
+  /** A shop that counts as stopped once its first page has been read. */
+  private record OnePage(ShopServer.RunningShop shop) implements ShopServer.RunningShop {
+    @Override
+    public String address() {
+      return shop.address();
+    }
+
+    @Override
+    public void awaitStop() {
+      try (InputStream page = URI.create(address()).toURL().openStream()) {
+        page.readAllBytes();
+      } catch (IOException e) {
+        throw new UncheckedIOException("the first page cannot be read", e);
       }
     }
   }

@@ -35,7 +35,7 @@ class CommandStartTest {
         .noneMatch(line -> line.contains("org.springframework."))
         .noneMatch(line -> line.contains("trimwright.web."))
         .noneMatch(line -> line.contains("org.apache.catalina."))
-        .noneMatch(line -> line.contains("ch.qos.logback."));
+        .noneMatch(line -> line.contains("org.slf4j.jul."));
   }
 
   @Test

@@ -4,19 +4,19 @@ import java.net.URI;
 import java.util.concurrent.CountDownLatch;
 import org.springframework.boot.web.server.servlet.context.ServletWebServerApplicationContext;
 import org.springframework.context.ApplicationListener;
-import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.context.event.ContextClosedEvent;
+import trimwright.web.system.LocalServer;
 
 /** A shop that has been started. */
 public final class RunningShop implements AutoCloseable {
-  private final ConfigurableApplicationContext context;
+  private final ServletWebServerApplicationContext context;
   private final URI address;
   private final CountDownLatch closed = new CountDownLatch(1);
 
-  RunningShop(ConfigurableApplicationContext context) {
+  RunningShop(ServletWebServerApplicationContext context) {
     this.context = context;
-    int port = ((ServletWebServerApplicationContext) context).getWebServer().getPort();
-    this.address = URI.create("http://" + ShopApplication.LOOPBACK + ":" + port + "/");
+    int port = context.getWebServer().getPort();
+    this.address = URI.create("http://" + LocalServer.ADDRESS + ":" + port + "/");
     context.addApplicationListener(
         (ApplicationListener<ContextClosedEvent>) event -> closed.countDown());
   }

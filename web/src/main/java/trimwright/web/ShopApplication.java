@@ -1,26 +1,19 @@
 package trimwright.web;
 
 import java.io.IOException;
-import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
-import java.util.Map;
-import org.springframework.boot.Banner;
-import org.springframework.boot.SpringApplication;
-import org.springframework.boot.WebApplicationType;
 import org.springframework.boot.web.server.PortInUseException;
-import org.springframework.context.ConfigurableApplicationContext;
-import org.springframework.context.support.GenericApplicationContext;
-import org.springframework.core.env.MapPropertySource;
+import org.springframework.boot.web.server.servlet.ServletWebServerFactory;
+import org.springframework.boot.web.server.servlet.context.AnnotationConfigServletWebServerApplicationContext;
+import org.springframework.boot.web.server.servlet.context.ServletWebServerApplicationContext;
 import trimwright.desk.CaseShelf;
 import trimwright.web.bench.BenchConfiguration;
+import trimwright.web.system.LocalServer;
+import trimwright.web.system.ServerLog;
 
 /** Starts the shop in the browser. It listens on the loopback address only. */
 public final class ShopApplication {
-  /** The only address listened on. */
-  static final String LOOPBACK = "127.0.0.1";
-
   /** Ports tried after the preferred one before giving up. */
   private static final int PORTS_TRIED = 50;
 
@@ -43,6 +36,7 @@ public final class ShopApplication {
       throw new IllegalArgumentException(
           "port must be from 0 to " + HIGHEST_PORT + ", was " + preferredPort);
     }
+    ServerLog.open();
     Thread warmUp = new Thread(() -> BenchConfiguration.warmUp(folder), "warm-up");
     warmUp.setDaemon(true);
     warmUp.start();
@@ -64,39 +58,26 @@ public final class ShopApplication {
   }
 
   private static String noneFree(int from, int to) {
-    return "no free port from " + from + " to " + to + " on " + LOOPBACK;
+    return "no free port from " + from + " to " + to + " on " + LocalServer.ADDRESS;
   }
 
-  /** A look before the start, because a start that fails costs a second and logs an error. */
+  /** A look before the start, because a start that fails costs half a second. */
   private static boolean isFree(int port) {
-    try (ServerSocket socket = new ServerSocket(port, 1, InetAddress.getByName(LOOPBACK))) {
+    try (ServerSocket socket = new ServerSocket(port, 1, LocalServer.address())) {
       return socket.isBound();
     } catch (IOException taken) {
       return false;
     }
   }
 
-  private static ConfigurableApplicationContext run(int port, Path folder) {
-    SpringApplication application = new SpringApplication(ShopConfiguration.class);
-    application.setWebApplicationType(WebApplicationType.SERVLET);
-    application.setBannerMode(Banner.Mode.OFF);
-    application.setLogStartupInfo(false);
-    application.setLazyInitialization(true);
-    Map<String, Object> settings = new LinkedHashMap<>();
-    settings.put("server.port", port);
-    settings.put("server.address", LOOPBACK);
-    // On the command line's rank, so that no variable of the environment can open the server to a
-    // network.
-    application.addInitializers(
-        context ->
-            context
-                .getEnvironment()
-                .getPropertySources()
-                .addFirst(new MapPropertySource("address", settings)));
-    application.addInitializers(
-        context ->
-            ((GenericApplicationContext) context)
-                .registerBean(CaseShelf.class, () -> new CaseShelf(folder)));
-    return application.run();
+  private static ServletWebServerApplicationContext run(int port, Path folder) {
+    AnnotationConfigServletWebServerApplicationContext context =
+        new AnnotationConfigServletWebServerApplicationContext();
+    context.registerBean(ServletWebServerFactory.class, () -> LocalServer.at(port));
+    context.registerBean(CaseShelf.class, () -> new CaseShelf(folder));
+    context.register(ShopConfiguration.class);
+    context.registerShutdownHook();
+    context.refresh();
+    return context;
   }
 }

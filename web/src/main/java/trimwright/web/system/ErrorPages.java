@@ -7,7 +7,6 @@ import java.security.SecureRandom;
 import java.util.Map;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import org.springframework.boot.webmvc.error.ErrorController;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
@@ -28,7 +27,10 @@ import trimwright.web.page.Theme;
  */
 @Controller
 @ControllerAdvice
-class ErrorPages implements ErrorController {
+class ErrorPages {
+  /** Where the container turns for a page when it has no answer of its own. */
+  static final String ADDRESS = "/error";
+
   private static final Logger LOG = LoggerFactory.getLogger(ErrorPages.class);
 
   /** Addresses that the page's scripts ask. */
@@ -42,7 +44,7 @@ class ErrorPages implements ErrorController {
    * What reaches the container without an answer: refused tokens, refused hosts, sizes, errors in
    * filters.
    */
-  @RequestMapping("/error")
+  @RequestMapping(ADDRESS)
   Object container(HttpServletRequest request) {
     Object code = request.getAttribute(RequestDispatcher.ERROR_STATUS_CODE);
     int status = code instanceof Integer number ? number : HttpStatus.NOT_FOUND.value();

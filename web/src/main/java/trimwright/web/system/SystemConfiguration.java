@@ -1,28 +1,34 @@
 package trimwright.web.system;
 
 import jakarta.servlet.Filter;
-import org.springframework.boot.web.servlet.FilterRegistrationBean;
+import java.util.List;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
-import org.springframework.core.Ordered;
-import org.springframework.security.config.annotation.web.builders.HttpSecurity;
-import org.springframework.security.config.annotation.web.configuration.EnableWebSecurity;
-import org.springframework.security.config.annotation.web.configurers.AbstractHttpConfigurer;
-import org.springframework.security.config.http.SessionCreationPolicy;
-import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.DefaultSecurityFilterChain;
+import org.springframework.security.web.FilterChainProxy;
 import org.springframework.security.web.csrf.CookieCsrfTokenRepository;
+import org.springframework.security.web.csrf.CsrfFilter;
 import org.springframework.security.web.firewall.HttpFirewall;
 import org.springframework.security.web.firewall.StrictHttpFirewall;
+import org.springframework.security.web.header.HeaderWriterFilter;
+import org.springframework.security.web.header.writers.CacheControlHeadersWriter;
+import org.springframework.security.web.header.writers.ContentSecurityPolicyHeaderWriter;
+import org.springframework.security.web.header.writers.PermissionsPolicyHeaderWriter;
+import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
+import org.springframework.security.web.header.writers.XContentTypeOptionsHeaderWriter;
+import org.springframework.security.web.header.writers.XXssProtectionHeaderWriter;
+import org.springframework.security.web.header.writers.frameoptions.XFrameOptionsHeaderWriter;
+import org.springframework.security.web.header.writers.frameoptions.XFrameOptionsHeaderWriter.XFrameOptionsMode;
+import org.springframework.security.web.util.matcher.AnyRequestMatcher;
 
 /**
  * Security headers, permitted hosts, forms of our own only. Nobody logs in on a program that one
- * person runs.
+ * person runs, so that two filters are all there is.
  */
 @Configuration(proxyBeanMethods = false)
-@EnableWebSecurity
-@Import(ErrorPages.class)
+@Import({ErrorPages.class, ServletConfiguration.class})
 public class SystemConfiguration {
   /**
    * Scripts, styles and pictures come from this server alone, and nothing stands inside the page's
@@ -36,47 +42,42 @@ public class SystemConfiguration {
   private static final String PERMISSIONS_POLICY =
       "camera=(), geolocation=(), microphone=(), payment=(), usb=()";
 
+  /** Called as the framework calls it by itself: its tests look for that name. */
   @Bean
-  SecurityFilterChain filters(HttpSecurity http) throws Exception {
+  FilterChainProxy springSecurityFilterChain() {
+    List<Filter> filters = List.of(headers(), ownForms());
+    FilterChainProxy proxy =
+        new FilterChainProxy(new DefaultSecurityFilterChain(AnyRequestMatcher.INSTANCE, filters));
+    proxy.setFirewall(firewall());
+    return proxy;
+  }
+
+  private static HeaderWriterFilter headers() {
+    return new HeaderWriterFilter(
+        List.of(
+            new XContentTypeOptionsHeaderWriter(),
+            new XXssProtectionHeaderWriter(),
+            new CacheControlHeadersWriter(),
+            new XFrameOptionsHeaderWriter(XFrameOptionsMode.DENY),
+            new ContentSecurityPolicyHeaderWriter(CONTENT_SECURITY_POLICY),
+            new ReferrerPolicyHeaderWriter(ReferrerPolicy.SAME_ORIGIN),
+            new PermissionsPolicyHeaderWriter(PERMISSIONS_POLICY)));
+  }
+
+  private static CsrfFilter ownForms() {
     CookieCsrfTokenRepository tokens = new CookieCsrfTokenRepository();
     tokens.setCookieName("form-token");
     tokens.setCookieCustomizer(cookie -> cookie.httpOnly(true).sameSite("Strict").path("/"));
-    return http.authorizeHttpRequests(requests -> requests.anyRequest().permitAll())
-        .csrf(csrf -> csrf.csrfTokenRepository(tokens))
-        .sessionManagement(
-            sessions -> sessions.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
-        .headers(
-            headers ->
-                headers
-                    .contentSecurityPolicy(
-                        policy -> policy.policyDirectives(CONTENT_SECURITY_POLICY))
-                    .referrerPolicy(policy -> policy.policy(ReferrerPolicy.SAME_ORIGIN))
-                    .permissionsPolicyHeader(policy -> policy.policy(PERMISSIONS_POLICY))
-                    .frameOptions(frames -> frames.deny()))
-        .formLogin(AbstractHttpConfigurer::disable)
-        .httpBasic(AbstractHttpConfigurer::disable)
-        .logout(AbstractHttpConfigurer::disable)
-        .anonymous(AbstractHttpConfigurer::disable)
-        .requestCache(AbstractHttpConfigurer::disable)
-        .build();
+    return new CsrfFilter(tokens);
   }
 
   /**
    * Answers only to the loopback's own names. A page of somebody else whose host name was pointed
    * at this machine would otherwise be able to read what is shown here.
    */
-  @Bean
-  HttpFirewall firewall() {
+  private static HttpFirewall firewall() {
     StrictHttpFirewall firewall = new StrictHttpFirewall();
     firewall.setAllowedHostnames(PermittedHosts::isPermitted);
     return firewall;
-  }
-
-  /** Ahead of the security filters, because those read the whole form to find the token. */
-  @Bean
-  FilterRegistrationBean<Filter> sizeLimit() {
-    FilterRegistrationBean<Filter> registration = new FilterRegistrationBean<>(new SizeLimit());
-    registration.setOrder(Ordered.HIGHEST_PRECEDENCE + 1);
-    return registration;
   }
 }
