@@ -9,6 +9,9 @@ import { pictureName } from './save-picture.js';
 /** Largest file that is read [bytes]; a case is a hundredth of it. */
 const MOST_BYTES = 262144;
 
+/** What a failed request says: the server's words, or that there is no server. */
+const wordsOf = (error) => (error instanceof TypeError ? NO_CONNECTION : error.message);
+
 const NO_CONNECTION = 'No connection to the program. What you entered is kept; try again.';
 
 /** Hands a file to the browser to keep. */
@@ -49,6 +52,7 @@ export function createFiles({ state, server, shelf, measures }) {
   wireDialog('save', 'save-dialog', () => {
     byId('save-name').value = state.now.saved.title;
     setText(byId('save-said'), '');
+    byId('save-replace').hidden = true;
     setText(byId('export-said'), '');
   });
 
@@ -62,8 +66,9 @@ export function createFiles({ state, server, shelf, measures }) {
       'button',
       { type: 'button', class: 'shelf-item', 'aria-current': item.id === state.now.saved.id ? 'true' : null },
       make('strong', {}, item.title),
-      make('span', {}, item.kind === 'saved' ? item.story || 'saved on this shelf' : item.story),
+      make('span', {}, item.story || (item.kind === 'saved' ? 'saved on this shelf' : '')),
     );
+    button.disabled = item.kind === 'damaged';
     button.addEventListener('click', () => openItem(item));
     return make('li', {}, button);
   }
@@ -76,13 +81,12 @@ export function createFiles({ state, server, shelf, measures }) {
         return;
       }
       openDialog.close();
-      state.open({ ...item, ...pick(answer), fields: answer.fields });
-    } catch {
-      complain([{ message: NO_CONNECTION }]);
+      const { id, title, kind, fields } = answer;
+      state.open({ id, title, kind, fields });
+    } catch (error) {
+      complain([{ message: wordsOf(error) }]);
     }
   }
-
-  const pick = (answer) => ({ title: answer.name ?? answer.title ?? 'Case' });
 
   async function importFile(file) {
     if (file.size > MOST_BYTES) {
@@ -90,16 +94,15 @@ export function createFiles({ state, server, shelf, measures }) {
       return;
     }
     try {
-      const answer = await server.json('/bench/open', { text: await file.text(), name: file.name });
+      const answer = await server.json('/bench/open', { text: await file.text() });
       if (answer.accepted) {
         openDialog.close();
-        const title = answer.name || file.name;
-        state.open({ id: '', title, kind: 'file', story: '', fields: answer.fields });
+        state.open({ id: '', title: answer.title || file.name, kind: 'file', fields: answer.fields });
       } else {
         complain(answer.problems, file.name);
       }
-    } catch {
-      complain([{ message: NO_CONNECTION }]);
+    } catch (error) {
+      complain([{ message: wordsOf(error) }]);
     }
   }
 
@@ -111,7 +114,7 @@ export function createFiles({ state, server, shelf, measures }) {
     }
     const place = (problem) => (problem.line > 0 ? `Line ${problem.line}: ` : '');
     byId('file-problems').replaceChildren(
-      ...(name === '' ? [] : [make('p', {}, `${name} cannot be read yet.`)]),
+      ...(name === '' ? [] : [make('p', {}, `${name} cannot be opened yet.`)]),
       make('ul', {}, ...problems.map((p) => make('li', {}, `${place(p)}${p.message}`))),
     );
   }
@@ -143,53 +146,51 @@ export function createFiles({ state, server, shelf, measures }) {
     }
   });
 
-  byId('save-form').addEventListener('submit', async (event) => {
-    event.preventDefault();
+  async function save(replace) {
     const name = byId('save-name').value.trim();
     const said = byId('save-said');
+    byId('save-replace').hidden = true;
     try {
-      const answer = await server.json('/bench/save', { name, fields: state.now.fields });
-      if (answer.accepted === false) {
+      const body = { name, fields: state.now.fields, measures: measures(), replace };
+      const answer = await server.json('/bench/save', body);
+      if (answer.saved) {
+        items = answer.shelf;
+        state.markSaved(answer.id, answer.title);
+        setText(said, `Saved on the shelf as ${answer.title}.`);
+      } else {
+        byId('save-replace').hidden = !answer.taken;
         setText(said, answer.problems.map((problem) => problem.message).join(' '));
-        return;
       }
-      items = [
-        { id: answer.id, title: answer.title ?? name, story: '', kind: 'saved' },
-        ...items.filter((item) => item.id !== answer.id),
-      ];
-      state.markSaved(answer.id, answer.title ?? name);
-      setText(said, `Saved on the shelf as ${name}.`);
-    } catch {
-      setText(said, NO_CONNECTION);
+    } catch (error) {
+      setText(said, wordsOf(error));
     }
+  }
+
+  byId('save-form').addEventListener('submit', (event) => {
+    event.preventDefault();
+    save(false);
   });
+  byId('save-replace').addEventListener('click', () => save(true));
 
   document.querySelectorAll('[data-export]').forEach((button) =>
     button.addEventListener('click', () => exportFile(button.dataset.export)),
   );
 
-  const EXPORTS = {
-    yaml: ['/bench/export', '.yaml'],
-    csv: ['/bench/curve.csv', '-curve.csv'],
-    json: ['/bench/curve.json', '-curve.json'],
-  };
+  const ENDINGS = { yaml: '.yaml', csv: '-curve.csv', json: '-curve.json' };
 
   async function exportFile(kind) {
-    const [address, ending] = EXPORTS[kind];
     const said = byId('export-said');
     try {
-      const body = { fields: state.now.fields, measures: measures() };
-      const answer = await server.response(address, body);
-      if ((answer.headers.get('Content-Disposition') ?? '') === '') {
-        const { problems = [] } = await answer.json();
-        const words = problems.map((problem) => problem.message).join(' ');
-        setText(said, words || 'Put the inputs right first; then the file can be written.');
-        return;
+      const body = { fields: state.now.fields, measures: measures(), kind };
+      const answer = await server.response('/bench/export', body);
+      if (answer.ok) {
+        keepFile(await answer.blob(), pictureName(state.now.saved.title) + ENDINGS[kind]);
+        setText(said, 'The file is in your downloads.');
+      } else {
+        setText(said, 'No file yet: put right first what is wrong with the inputs.');
       }
-      keepFile(await answer.blob(), pictureName(state.now.saved.title) + ending);
-      setText(said, 'The file is in your downloads.');
-    } catch {
-      setText(said, NO_CONNECTION);
+    } catch (error) {
+      setText(said, wordsOf(error));
     }
   }
 }

@@ -11,6 +11,9 @@ const PATIENCE_MS = 100;
 /** No answer after this counts as a lost connection [ms]. */
 const GIVE_UP_MS = 15000;
 
+/** Statuses whose answers say what a person has to put right: taken, too large, not usable. */
+const WORDS_FOR_THE_PERSON = [409, 413, 422];
+
 const FIRST_RETRY_MS = 500;
 const LAST_RETRY_MS = 5000;
 
@@ -126,27 +129,22 @@ export function createRequests({ ask, onReply, onStatus }) {
  */
 export function createServer() {
   const meta = (name) => document.querySelector(`meta[name='${name}']`)?.content ?? '';
-  const headers = { 'Content-Type': 'application/json', Accept: 'application/json' };
+  const headers = { 'Content-Type': 'application/json', Accept: 'application/json, */*' };
   if (meta('csrf-header') !== '') {
     headers[meta('csrf-header')] = meta('csrf-token');
   }
 
-  async function response(address, body, signal) {
-    const answer = await fetch(address, {
-      method: 'POST',
-      headers: { ...headers, Accept: '*/*' },
-      body: JSON.stringify(body),
-      signal,
-    });
-    return answer;
-  }
+  const response = (address, body, signal) =>
+    fetch(address, { method: 'POST', headers, body: JSON.stringify(body), signal });
 
+  /** The answer's JSON; a request that got none fails with the words that came instead. */
   async function read(answer) {
     const isJson = (answer.headers.get('Content-Type') ?? '').includes('json');
-    if (!answer.ok && !isJson) {
-      throw new Error(`answer ${answer.status}`);
+    const body = isJson ? await answer.json() : {};
+    if (!answer.ok && !WORDS_FOR_THE_PERSON.includes(answer.status)) {
+      throw new Error(body.message ?? `The program answered ${answer.status}.`);
     }
-    return answer.json();
+    return body;
   }
 
   return {

@@ -179,7 +179,7 @@ export const SLIDERS = [
     unit: 'km/h',
     step: { metric: 1, imperial: 1 },
     ends: { metric: [8, 45], imperial: [5, 28] },
-    word: () => 'likes to ride',
+    word: () => '',
     say: (value, measures) => spoken(value, 'km/h', measures),
   }),
 ];
