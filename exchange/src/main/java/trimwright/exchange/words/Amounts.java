@@ -26,6 +26,7 @@ public final class Amounts {
   /** What binary fractions add to a whole number of the smallest steps shown. */
   private static final double ROUNDING = 1e-6;
 
+  private final Measures measures;
   private final Quantity speed;
   private final Quantity length;
   private final Quantity mass;
@@ -33,6 +34,7 @@ public final class Amounts {
   private final BigDecimal lengthStep;
 
   private Amounts(Measures measures, BigDecimal lengthStep) {
+    this.measures = measures;
     speed = new Quantity(measures, Unit.KILOMETRE_PER_HOUR);
     length = new Quantity(measures, Unit.MILLIMETRE);
     mass = new Quantity(measures, Unit.KILOGRAM);
@@ -48,6 +50,11 @@ public final class Amounts {
    */
   public static Amounts of(Measures measures) {
     return measures == Measures.METRIC ? METRIC : IMPERIAL;
+  }
+
+  /** The family that these amounts are of. */
+  public Measures measures() {
+    return measures;
   }
 
   /** One quantity's unit. */
@@ -116,6 +123,16 @@ public final class Amounts {
    */
   public String bareSpeed(double speed) {
     return plain(roundedSpeed(speed));
+  }
+
+  /**
+   * A speed that is enough, on the trade's step.
+   *
+   * @param speed [m/s], the least that does
+   * @return the next whole km/h or mph
+   */
+  String speedUp(double speed) {
+    return this.speed.text(up(this.speed.unit().fromSi(speed), SPEED_STEP));
   }
 
   /**

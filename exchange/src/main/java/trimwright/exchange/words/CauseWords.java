@@ -1,6 +1,7 @@
 package trimwright.exchange.words;
 
 import java.util.List;
+import java.util.Optional;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.unit.Measures;
 import trimwright.kernel.cause.CauseOutcome;
@@ -12,11 +13,14 @@ import trimwright.kernel.cause.CauseOutcome;
  * <p>Numbers are rounded first and subtracted afterwards, so that the parts a reader sees add up to
  * the whole that the reader sees, in either family of measures.
  *
- * @param headline one sentence: what to do first
+ * @param order the concrete thing to do at the speed ridden, in one sentence; empty where the speed
+ *     ridden trims and the wished one does not, so that the order hangs on the trim point alone
+ * @param headline one sentence: whether speed or set is to blame, and what to see to first
  * @param sentences the explanation, in reading order
  * @param ruleOutFirst plain faults to look for first, in order
  */
-public record CauseWords(String headline, List<String> sentences, List<RuleOut> ruleOutFirst) {
+public record CauseWords(
+    Optional<String> order, String headline, List<String> sentences, List<RuleOut> ruleOutFirst) {
   /** Copies the lists. */
   public CauseWords {
     sentences = List.copyOf(sentences);
@@ -33,11 +37,24 @@ public record CauseWords(String headline, List<String> sentences, List<RuleOut> 
    */
   public static CauseWords of(CaseFile caseFile, CauseOutcome outcome, Measures measures) {
     Amounts amounts = Amounts.of(measures);
+    List<RuleOut> list = RuleOut.listFor(caseFile);
     if (outcome instanceof CauseOutcome.NoSplit none) {
       NoSplitWords words = new NoSplitWords(caseFile, none, amounts);
-      return new CauseWords(words.headline(), words.sentences(), RuleOut.listFor(caseFile));
+      List<String> sentences = words.sentences();
+      none.ridden().ifPresent(n -> waves(caseFile, n.speed(), measures, sentences));
+      return new CauseWords(words.order(), words.headline(), sentences, list);
     }
-    SplitWords words = new SplitWords(caseFile, (CauseOutcome.Split) outcome, amounts);
-    return new CauseWords(words.headline(), words.sentences(), RuleOut.listFor(caseFile));
+    SplitFigures figures = new SplitFigures(caseFile, (CauseOutcome.Split) outcome, amounts);
+    SplitOrders orders = new SplitOrders(figures);
+    List<String> sentences = new SplitWords(figures).sentences();
+    waves(caseFile, figures.riddenPoint.speed(), measures, sentences);
+    return new CauseWords(Optional.of(orders.order()), orders.headline(), sentences, list);
+  }
+
+  private static void waves(
+      CaseFile caseFile, double speed, Measures measures, List<String> sentences) {
+    if (speed < WaveWords.speed(caseFile)) {
+      sentences.add(WaveWords.of(caseFile, measures));
+    }
   }
 }

@@ -12,6 +12,9 @@ final class FeetWords {
   /** A foot share this near the wish counts as met [percent]. */
   private static final long SHARE_STEP_PERCENT = 5;
 
+  /** A change of foot share that is not worth another speed [percent]. Chosen. */
+  private static final long HAIR_PERCENT = 3;
+
   private final CaseFile caseFile;
   private final BigDecimal riddenSpeed;
   private final BigDecimal wishedSpeed;
@@ -48,16 +51,18 @@ final class FeetWords {
     return right(wished);
   }
 
-  /** Whether only the speed ridden puts the wrong load on the feet. */
+  /** Whether the wished speed brings the load to where it is wanted, by more than a hair. */
   boolean rightAtWishedSpeedOnly() {
-    return right() && !right(ridden);
+    return right()
+        && !right(ridden)
+        && Math.abs(ridden - wanted) - Math.abs(wished - wanted) >= HAIR_PERCENT;
   }
 
   /** Whether the feet complain more than this much pitch [degrees]. */
   boolean louderThan(BigDecimal degrees) {
     return !right()
-        && Math.abs(wished - wanted) / (100 * SplitWords.SHARE_WEIGHT)
-            > degrees.doubleValue() / SplitWords.ANGLE_WEIGHT_DEGREES;
+        && Math.abs(wished - wanted) / (100 * SplitFigures.SHARE_WEIGHT)
+            > degrees.doubleValue() / SplitFigures.ANGLE_WEIGHT_DEGREES;
   }
 
   /** Whether going from the speed ridden to the wished one makes the feet worse. */
@@ -69,15 +74,14 @@ final class FeetWords {
     return Math.abs(ridden - wanted) - Math.abs(wished - wanted) >= SHARE_STEP_PERCENT;
   }
 
-  /** What to do about the feet first, and why. */
+  /** What to do about the feet, and why. */
   String headline() {
-    return "Your feet first: "
-        + first()
-        + "; the front foot carries "
+    return Sentence.upperFirst(first())
+        + ": the front foot carries "
         + wished
         + " % at "
         + amounts.speed(wishedSpeed)
-        + " and you want "
+        + ", you want "
         + wanted
         + " %.";
   }
@@ -95,9 +99,18 @@ final class FeetWords {
         + "; you want "
         + wanted
         + " %"
-        + (right() ? ", so the feet are right" : "")
+        + verdict(same)
         + "."
         + pace(same);
+  }
+
+  private String verdict(boolean same) {
+    if (right()) {
+      return same || right(ridden)
+          ? ", so the feet are right"
+          : ", so the feet are right at your wished speed";
+    }
+    return right(ridden) && !same ? ", so the feet are right only as you ride now" : "";
   }
 
   private String pace(boolean same) {
@@ -120,7 +133,7 @@ final class FeetWords {
     boolean up = shift > 0;
     String turn = "turn the stabilizer's leading edge " + (up ? "up" : "down");
     all.add(
-        SplitWords.upperFirst(along.isEmpty() ? turn : along + ", or " + turn)
+        Sentence.upperFirst(along.isEmpty() ? turn : along + ", or " + turn)
             + ", half a degree at a time"
             + (along.isEmpty()
                 ? "."
@@ -130,8 +143,7 @@ final class FeetWords {
     double shim = caseFile.rideCase().setup().shim();
     if (ShimWords.isShim(shim)) {
       ShimWords now = ShimWords.of(shim, caseFile.notes().stabilizerMounting());
-      all.add(
-          "As it is shimmed now: " + SplitWords.lowerFirst(now.headline()) + " " + now.fitting());
+      all.add("As it is shimmed now: " + Sentence.lowerFirst(now.headline()) + " " + now.fitting());
       if (shim > 0 != up) {
         all.add("Take that shim out first: it turns the other way.");
       }
@@ -139,10 +151,20 @@ final class FeetWords {
     return all;
   }
 
-  private String first() {
-    return cure.first().isEmpty()
-        ? "turn the stabilizer's leading edge " + (shift > 0 ? "up" : "down")
-        : cure.first();
+  /** Both ways along the board, or the stabilizer where neither will do; without a capital. */
+  String order() {
+    String along = cure.orders();
+    return along.isEmpty() ? turn() : along;
+  }
+
+  /** The first of these ways. */
+  String first() {
+    String along = cure.first();
+    return along.isEmpty() ? turn() : along;
+  }
+
+  private String turn() {
+    return "turn the stabilizer's leading edge " + (shift > 0 ? "up" : "down") + " half a degree";
   }
 
   private boolean right(long share) {

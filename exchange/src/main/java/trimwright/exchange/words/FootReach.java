@@ -34,9 +34,12 @@ record FootReach(boolean ahead, double distance) {
   }
 
   /** Where it lies; rounded up, since less does not reach. */
-  String place(Amounts amounts) {
-    return "the pressure centre lies "
-        + amounts.lengthUp(distance)
+  String where(Amounts amounts) {
+    return amounts.lengthUp(distance)
         + (ahead ? " ahead of your front foot" : " behind your back foot");
+  }
+
+  String place(Amounts amounts) {
+    return "the pressure centre lies " + where(amounts);
   }
 }

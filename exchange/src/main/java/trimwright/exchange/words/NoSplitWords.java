@@ -4,10 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import trimwright.exchange.read.CaseFile;
 import trimwright.kernel.cause.CauseOutcome;
-import trimwright.kernel.rig.Drive;
 import trimwright.kernel.rig.Rider;
+import trimwright.kernel.trim.Limit;
 import trimwright.kernel.trim.NoTrimReason;
 import trimwright.kernel.trim.TrimOutcome.NoTrim;
 
@@ -23,40 +24,90 @@ final class NoSplitWords {
     this.amounts = amounts;
   }
 
-  String headline() {
-    NoTrim first = none.first();
-    String at = "at " + speed(first);
-    return switch (first.reason()) {
-      case TOO_SLOW -> slow(SplitWords.upperFirst(at) + " it does not fly; ");
-      case STALLED -> slow(SplitWords.upperFirst(at) + " a wing is past its stall; ");
+  /** What to do at the speed ridden; empty where that one trims. */
+  Optional<String> order() {
+    return none.ridden().map(this::ridden);
+  }
+
+  private String ridden(NoTrim ridden) {
+    String why = ": at " + speed(ridden) + " " + ReasonWords.clause(ridden) + ".";
+    if (ridden.pushedUp()) {
+      return PUSHED_UP + why;
+    }
+    return switch (ridden.reason()) {
+      case TOO_SLOW, STALLED -> {
+        if (none.fliesFrom().isPresent()) {
+          yield "Ride " + amounts.speedUp(none.fliesFrom().getAsDouble()) + " or more" + why;
+        }
+        yield wishedTrims()
+            ? pace(ridden) + why
+            : ridden.reason() == NoTrimReason.TOO_SLOW
+                ? "Ride faster, or fit a larger front wing" + why
+                : "Change speed or set" + why;
+      }
       case THRUST_SHORT ->
-          none.wishedSpeed()
-              ? "Wish for less speed: " + at + " the drive cannot push you."
-              : "Check the speed you gave: " + at + " the drive cannot push you.";
-      case FEET_CANNOT_REACH ->
-          FootReach.find(first)
-              .map(reach -> feet(reach, at))
-              .orElse("Change stance or set: " + at + " your feet cannot reach.");
+          (wishedTrims() ? pace(ridden) : nearStall(ridden) ? "Ride faster" : "Ride slower") + why;
+      case FEET_CANNOT_REACH -> feet(ridden);
     };
   }
 
-  private String slow(String what) {
-    OptionalDouble from = none.fliesFrom();
-    String verb = none.wishedSpeed() ? "wish for " : "ask about ";
-    return what
-        + (from.isPresent()
-            ? verb + amounts.speed(from.getAsDouble()) + " or more, or fit a larger front wing."
-            : verb + "another speed, or fit a larger front wing.");
+  private static final String PUSHED_UP = "Check masses, volumes, wind and pull";
+
+  private String feet(NoTrim ridden) {
+    Optional<FeetCure> cure = FootReach.find(ridden).map(r -> FeetCure.of(caseFile, r, amounts));
+    if (wishedTrims()) {
+      String first = cure.map(FeetCure::first).orElse("");
+      return pace(ridden) + (first.isEmpty() ? "" : ", or " + first) + ".";
+    }
+    String orders = cure.map(FeetCure::orders).orElse("");
+    return orders.isEmpty()
+        ? "Change speed or set: at " + speed(ridden) + " your feet cannot reach."
+        : Sentence.upperFirst(orders) + ".";
   }
 
-  private String feet(FootReach reach, String at) {
-    String orders = FeetCure.of(caseFile, reach, amounts).orders();
-    return (orders.isEmpty() ? "Change speed or set" : SplitWords.upperFirst(orders))
-        + ": "
-        + at
-        + " "
-        + reach.place(amounts)
-        + ".";
+  private boolean wishedTrims() {
+    return none.wished().isEmpty();
+  }
+
+  private static boolean nearStall(NoTrim outcome) {
+    return outcome
+        .wouldNeed()
+        .filter(p -> p.brokenLimits().contains(Limit.STALL_MARGIN))
+        .isPresent();
+  }
+
+  /** From the speed ridden towards the wished one. */
+  private String pace(NoTrim ridden) {
+    var faster =
+        amounts
+            .roundedSpeed(caseFile.rideCase().rider().wishedSpeed())
+            .subtract(amounts.roundedSpeed(ridden.speed()));
+    return "Ride " + amounts.pace(faster) + (faster.signum() >= 0 ? " faster" : " slower");
+  }
+
+  /** What to do about the wished speed, or else about the one ridden. */
+  String headline() {
+    if (none.wished().isEmpty()) {
+      return ridden(none.first());
+    }
+    NoTrim wished = none.first();
+    String why = ": at " + speed(wished) + " " + ReasonWords.clause(wished) + ".";
+    if (wished.pushedUp()) {
+      return PUSHED_UP + why;
+    }
+    return switch (wished.reason()) {
+      case TOO_SLOW, STALLED ->
+          (none.fliesFrom().isPresent()
+                  ? "Wish for " + amounts.speedUp(none.fliesFrom().getAsDouble()) + " or more"
+                  : "Wish for another speed, or change the set")
+              + why;
+      case THRUST_SHORT -> "Wish for " + (nearStall(wished) ? "more" : "less") + " speed" + why;
+      case FEET_CANNOT_REACH -> {
+        String first =
+            FootReach.find(wished).map(r -> FeetCure.of(caseFile, r, amounts).first()).orElse("");
+        yield (first.isEmpty() ? "Wish for another speed, or change the set" : upper(first)) + why;
+      }
+    };
   }
 
   List<String> sentences() {
@@ -69,15 +120,17 @@ final class NoSplitWords {
       OptionalDouble from = none.fliesFrom();
       all.add(
           from.isPresent()
-              ? "It flies from " + amounts.speed(from.getAsDouble()) + " on; look at its curve."
+              ? "It flies from "
+                  + amounts.speed(from.getAsDouble())
+                  + " on, sooner with a larger front wing; look at its curve."
               : "Look at its curve to see from what speed it flies, if at all.");
     }
     return all;
   }
 
   private boolean slowSomewhere() {
-    return List.of(none.ridden(), none.wished()).stream()
-        .flatMap(Optional::stream)
+    return Stream.concat(none.ridden().stream(), none.wished().stream())
+        .filter(n -> !n.pushedUp())
         .map(NoTrim::reason)
         .anyMatch(r -> r == NoTrimReason.TOO_SLOW || r == NoTrimReason.STALLED);
   }
@@ -85,10 +138,13 @@ final class NoSplitWords {
   private String sentence(NoTrim outcome, String where) {
     Optional<FootReach> reach = FootReach.find(outcome);
     if (outcome.reason() == NoTrimReason.FEET_CANNOT_REACH && reach.isPresent()) {
+      String orders = FeetCure.of(caseFile, reach.get(), amounts).orders();
       return "At "
           + where
           + " your feet cannot reach: "
           + reach.get().place(amounts)
+          + "."
+          + (orders.isEmpty() ? "" : " To reach it, " + orders + ".")
           + wish(reach.get());
     }
     return "At "
@@ -108,8 +164,8 @@ final class NoSplitWords {
             : -reach.distance() - share * rider.stance();
     String orders = FeetCure.of(caseFile, shift, amounts).orders();
     return orders.isEmpty()
-        ? "."
-        : ". For the "
+        ? ""
+        : " For the "
             + Shown.decimals(100 * share, 0)
             + " % on the front foot that you want, "
             + orders
@@ -117,13 +173,21 @@ final class NoSplitWords {
   }
 
   private String limit(NoTrim outcome) {
-    Optional<Drive> drive = caseFile.rideCase().setup().drive();
-    return outcome.reason() == NoTrimReason.THRUST_SHORT && drive.isPresent()
-        ? " The drive has " + Shown.decimals(drive.get().maximumPower(), 0) + " W."
+    return outcome.reason() == NoTrimReason.THRUST_SHORT
+        ? caseFile
+            .rideCase()
+            .setup()
+            .drive()
+            .map(drive -> " The drive has " + Shown.decimals(drive.maximumPower(), 0) + " W.")
+            .orElse("")
         : "";
   }
 
   private String speed(NoTrim outcome) {
     return amounts.speed(outcome.speed());
+  }
+
+  private static String upper(String text) {
+    return Sentence.upperFirst(text);
   }
 }

@@ -1,9 +1,14 @@
 package trimwright.exchange.words;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
+import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.unit.Measures;
+import trimwright.kernel.rig.Drive;
 import trimwright.kernel.trim.Limit;
 import trimwright.kernel.trim.NoTrimReason;
 import trimwright.kernel.trim.TrimOutcome;
+import trimwright.kernel.trim.TrimPoint;
 
 /** Reasons and limits as short sentences. */
 public final class ReasonWords {
@@ -38,6 +43,10 @@ public final class ReasonWords {
   }
 
   static String of(TrimOutcome.NoTrim none, Amounts amounts) {
+    if (none.pushedUp()) {
+      return "Pushed up: buoyancy, thrust and wind carry more than the weight, and no wing is meant"
+          + " to press that down.";
+    }
     return switch (none.reason()) {
       case TOO_SLOW, STALLED -> of(none.reason());
       case THRUST_SHORT ->
@@ -72,6 +81,9 @@ public final class ReasonWords {
    */
   public static String brief(TrimOutcome.NoTrim none, Measures measures) {
     Amounts amounts = Amounts.of(measures);
+    if (none.pushedUp()) {
+      return "pushed up";
+    }
     String words = brief(none.reason());
     return none.reason() == NoTrimReason.FEET_CANNOT_REACH
         ? FootReach.find(none)
@@ -98,6 +110,49 @@ public final class ReasonWords {
       case THRUST_SHORT -> "power short";
       case FEET_CANNOT_REACH -> "feet cannot reach";
     };
+  }
+
+  /** Why there is no trim, to follow a speed. */
+  static String clause(TrimOutcome.NoTrim none) {
+    if (none.pushedUp()) {
+      return "more than the weight is carried";
+    }
+    return switch (none.reason()) {
+      case TOO_SLOW -> "the wings cannot carry you";
+      case STALLED -> "a wing is past its stall";
+      case THRUST_SHORT -> "the drive cannot push you";
+      case FEET_CANNOT_REACH -> "your feet cannot reach";
+    };
+  }
+
+  /** What a limit's breaking means, to follow an order. */
+  static String clause(Limit limit, TrimPoint point) {
+    return switch (limit) {
+      case STALL_MARGIN -> {
+        String degrees = Shown.decimals(Shown.degrees(point.stallMargin()), 1);
+        yield degrees.equals("0.0")
+            ? "the wing is at its stall"
+            : "the stall is only " + degrees + "° away";
+      }
+      case FOOT_SHARE -> "the weight stands too near one foot";
+      case STATIC_MARGIN -> "the foil by itself is unstable";
+      case PITCH -> "the deck is tilted too far";
+      case BOARD_CLEARANCE -> "the board touches the chop";
+    };
+  }
+
+  /** The power that would be needed and the power there is; empty where that is not the reason. */
+  static String power(CaseFile caseFile, TrimOutcome.NoTrim none) {
+    Optional<Drive> drive = caseFile.rideCase().setup().drive();
+    OptionalDouble needed =
+        none.wouldNeed().map(TrimPoint::electricPower).orElseGet(OptionalDouble::empty);
+    return none.reason() == NoTrimReason.THRUST_SHORT && needed.isPresent() && drive.isPresent()
+        ? "takes "
+            + Shown.decimals(needed.getAsDouble(), 0)
+            + " W, the drive has "
+            + Shown.decimals(drive.get().maximumPower(), 0)
+            + " W"
+        : "";
   }
 
   /**

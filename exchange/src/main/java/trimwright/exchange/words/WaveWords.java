@@ -34,6 +34,6 @@ public final class WaveWords {
   public static String of(CaseFile caseFile, Measures measures) {
     return "Below "
         + Amounts.of(measures).speed(speed(caseFile))
-        + " the surface makes waves that this model leaves out: read those lines with care.";
+        + " the surface makes waves that this model leaves out: trust its numbers less there.";
   }
 }

@@ -6,9 +6,6 @@ import trimwright.kernel.trim.TrimPoint;
 
 /** What to do about the set's part of the pitch: a wedge where one is fit for it. */
 final class WedgeWords {
-  /** Less than this few riders feel [degrees]. Chosen. */
-  private static final BigDecimal FELT = BigDecimal.ONE;
-
   /** The most that a wedge under the mast's base is offered for [degrees]. Chosen. */
   private static final BigDecimal MOST = new BigDecimal("5");
 
@@ -22,6 +19,7 @@ final class WedgeWords {
 
   private final double baseAfter;
   private final boolean nearStall;
+  private final boolean felt;
 
   /**
    * The words for a part.
@@ -29,17 +27,14 @@ final class WedgeWords {
    * @param baseAngle of the mast as it stands [rad]
    * @param wished what it does at the wished speed
    * @param setPart the set's part of the pitch as shown, nose up positive [degrees]
+   * @param felt whether a rider feels that part
    */
-  WedgeWords(double baseAngle, TrimPoint wished, BigDecimal setPart) {
+  WedgeWords(double baseAngle, TrimPoint wished, BigDecimal setPart, boolean felt) {
+    this.felt = felt;
     this.setPart = setPart;
     wedge = Amounts.angle(setPart);
     baseAfter = Shown.degrees(baseAngle) - setPart.signum() * wedge.doubleValue();
     nearStall = wished.brokenLimits().contains(Limit.STALL_MARGIN);
-  }
-
-  /** Whether a rider feels the set's part. */
-  boolean felt() {
-    return setPart.abs().compareTo(FELT) >= 0;
   }
 
   /** What to fit, without a capital or a full stop. */
@@ -47,9 +42,14 @@ final class WedgeWords {
     return fits() ? wedge() + ", or " + otherWing() : otherWing();
   }
 
+  /** The first of these. */
+  String first() {
+    return fits() ? wedge() : otherWing();
+  }
+
   /** The explanation: what a wedge does, or why none is offered. */
   String sentence() {
-    if (!felt()) {
+    if (!felt) {
       return "The set's " + size() + " is small: few riders feel it.";
     }
     if (nearStall) {
@@ -58,7 +58,9 @@ final class WedgeWords {
     if (fits()) {
       return "For the set's part put "
           + wedge()
-          + ": it turns the deck and leaves the load on your feet as it is.";
+          + ": it turns the deck and leaves the load on your feet as it is. Or take "
+          + otherWing()
+          + ".";
     }
     return "No wedge for that: "
         + (setPart.abs().compareTo(MOST) > 0
@@ -77,9 +79,9 @@ final class WedgeWords {
 
   private String wedge() {
     // A thick back end lifts the board's tail off the mast: nose down.
-    return "a wedge of "
+    return "a "
         + Amounts.plain(wedge)
-        + "° under the mast's base, thick end to the "
+        + "° wedge under the mast's base, thick end to the "
         + (setPart.signum() > 0 ? "back" : "front");
   }
 

@@ -79,8 +79,8 @@ final class BenchPoints {
   }
 
   private void words(TrimOutcome outcome, CauseOutcome cause) {
-    VerdictWords verdict = VerdictWords.of(caseFile, curve, outcome, measures);
     CauseWords words = CauseWords.of(caseFile, cause, measures);
+    VerdictWords verdict = VerdictWords.of(caseFile, curve, outcome, words, measures);
     json.text("tone", tone(outcome))
         .texts("verdict", List.of(verdict.first(), verdict.second()))
         .object(

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -18,6 +19,7 @@ import trimwright.exchange.write.Samples;
 import trimwright.kernel.cause.CauseOutcome;
 import trimwright.kernel.trim.Limit;
 import trimwright.kernel.trim.NoTrimReason;
+import trimwright.kernel.trim.TrimOutcome;
 import trimwright.kernel.trim.TrimPoint;
 
 class CauseWordsTest {
@@ -44,25 +46,30 @@ class CauseWordsTest {
     CauseWords words = words(4.4, 0.2, 0.55);
     assertThat(words.headline())
         .isEqualTo("Ride 7 km/h faster: 4.2° nose-up is speed, next to nothing the set.");
-    assertThat(all(words)).contains("the deck settles at 0.2° nose-up").doesNotContain("wedge");
+    assertThat(all(words))
+        .contains("At 25 km/h the deck settles at 0.2° nose-up")
+        .doesNotContain("wedge");
     assertThat(all(words(4.4, 0, 0.55))).contains("the deck settles level.");
   }
 
   @Test
   void setIsNamedFirstWhereTheSetIsTheCause() {
     CauseWords words = words(4.2, 3.9, 0.55);
-    assertThat(words.headline())
-        .isEqualTo(
-            "Change the set, not the speed: a wedge of 4° under the mast's base, thick end to the"
-                + " back, or a larger front wing.");
+    assertThat(words.headline()).isEqualTo("Change the set, not the speed: it makes 3.9° nose-up.");
+    assertThat(words.order())
+        .hasValue(
+            "Fit a 4° wedge under the mast's base, thick end to the back, or a larger front wing.");
     assertThat(all(words)).contains("so the feet are right");
   }
 
   @Test
   void noseDownSetTurnsTheWedgeRound() {
-    assertThat(words(-4, -3, 0.55).headline())
-        .startsWith("Change the set before the speed: a wedge of 3°")
-        .endsWith("thick end to the front, or a smaller front wing.");
+    CauseWords words = words(-4, -3, 0.55);
+    assertThat(words.headline())
+        .isEqualTo("Change the set before the speed: it makes 3.0° nose-down.");
+    assertThat(words.order())
+        .hasValue(
+            "Fit a 3° wedge under the mast's base, thick end to the front, or a smaller front wing.");
   }
 
   @Test
@@ -92,10 +99,13 @@ class CauseWordsTest {
   void fasterIsNotAdvisedWhereItMakesThingsWorse() {
     CauseWords words = words(2, -3, 0.55);
     assertThat(words.headline())
-        .isEqualTo(
-            "Change the set before you change speed: at 18 km/h your speed hides a part of the"
-                + " set's 3.0° nose-down.");
+        .isEqualTo("Change the set before the speed: 18 km/h more than hides its 3.0° nose-down.");
+    assertThat(words.order())
+        .hasValue(
+            "Fit a 3° wedge under the mast's base, thick end to the front, then ride 7 km/h faster.");
     assertThat(all(words)).doesNotContain("Ride 7 km/h faster");
+    assertThat(words(Samples.point(30, 2, 0.55), Samples.point(25, 3, 0.55)).headline())
+        .isEqualTo("Change the set before the speed: 30 km/h hides a part of its 3.0° nose-up.");
   }
 
   @Test
@@ -111,8 +121,9 @@ class CauseWordsTest {
     CauseWords words = words(Samples.point(25, 0.7, 0.37), Samples.point(25, 0.7, 0.37));
     assertThat(words.headline())
         .isEqualTo(
-            "Your feet first: move both feet 85 mm back; the front foot carries 37 % at 25 km/h"
-                + " and you want 55 %.");
+            "Move both feet 85 mm back: the front foot carries 37 % at 25 km/h, you want 55 %.");
+    assertThat(words.order())
+        .hasValue("Move both feet 85 mm back, or the mast 85 mm forward in its track.");
     assertThat(all(words))
         .contains("0.7° nose-up is small: few riders feel it")
         .doesNotContain("under the mast's base");
@@ -123,9 +134,8 @@ class CauseWordsTest {
   @Test
   void aSpeedThatMakesTheFeetWorseIsSaidSo() {
     CauseWords words = words(Samples.point(18, 6, 0.5), Samples.point(25, 0.2, 0.4));
-    assertThat(words.headline())
-        .startsWith("Ride 7 km/h faster:")
-        .endsWith("but your feet get worse.");
+    assertThat(words.headline()).startsWith("Ride 7 km/h faster, then see to your feet: 5.8°");
+    assertThat(words.order()).hasValue("Ride 7 km/h faster, then move both feet 70 mm back.");
     assertThat(all(words)).contains("Riding faster makes the feet worse.");
   }
 
@@ -135,24 +145,24 @@ class CauseWordsTest {
     CauseWords words = words(near, near);
     assertThat(words.headline())
         .isEqualTo(
-            "Ride faster or take a larger front wing: at your wished speed the wing is near its"
-                + " stall.");
+            "Ride faster or take a larger front wing: at 25 km/h the wing is near its stall.");
+    assertThat(words(Samples.point(30, 8, 0.55), near).headline())
+        .startsWith("Wish for more speed, or take a larger front wing: at 25 km/h");
     assertThat(words.sentences().get(0))
         .isEqualTo(
             "At 25 km/h this is outside the limits. Too near the stall. The deck is tilted too"
                 + " far.");
-    assertThat(all(words)).contains("No wedge for that").doesNotContain("a wedge of");
+    assertThat(all(words)).contains("No wedge for that").doesNotContain("° wedge");
   }
 
   @Test
   void aWedgeIsOfferedOnlyWhereItMayBeFitted() {
-    assertThat(words(5.2, 5.1, 0.55).headline())
-        .isEqualTo("Change the set, not the speed: a larger front wing.");
+    assertThat(words(5.2, 5.1, 0.55).order()).hasValue("Fit a larger front wing.");
     assertThat(all(words(5.2, 5.1, 0.55))).contains("5.1° nose-up is more than the 5°");
     TrimPoint point = Samples.point(25, 4, 0.55);
-    assertThat(new WedgeWords(Math.toRadians(-6), point, new BigDecimal("4.0")).order())
-        .startsWith("a wedge of 4°");
-    WedgeWords outside = new WedgeWords(Math.toRadians(-7), point, new BigDecimal("4.0"));
+    assertThat(new WedgeWords(Math.toRadians(-6), point, new BigDecimal("4.0"), true).order())
+        .startsWith("a 4° wedge");
+    WedgeWords outside = new WedgeWords(Math.toRadians(-7), point, new BigDecimal("4.0"), true);
     assertThat(outside.order()).isEqualTo("a larger front wing");
     assertThat(outside.sentence()).contains("the mast's base would stand at -11.0°");
   }
@@ -219,7 +229,9 @@ class CauseWordsTest {
     for (boolean wished : new boolean[] {true, false}) {
       CauseOutcome.NoSplit none = Samples.noSplit(12, wished, reason);
       CauseWords words = CauseWords.of(Samples.caseFile(), none, Measures.METRIC);
-      assertThat(words.headline()).contains("t 12 km/h");
+      if (wished || reason != NoTrimReason.FEET_CANNOT_REACH) {
+        assertThat(words.headline()).contains("t 12 km/h");
+      }
       assertThat(words.sentences().get(0))
           .contains("12 km/h")
           .contains(wished ? "your wished speed" : "you ride")
@@ -241,24 +253,37 @@ class CauseWordsTest {
   }
 
   @Test
-  void aSpeedTooSlowAndFeetOutOfReachSayWhatToDo() {
-    assertThat(
-            CauseWords.of(
-                    Samples.caseFile(),
-                    Samples.noSplit(12, false, NoTrimReason.TOO_SLOW),
-                    Measures.METRIC)
-                .headline())
-        .isEqualTo(
-            "At 12 km/h it does not fly; ask about 14 km/h or more, or fit a larger front"
-                + " wing.");
-    assertThat(
-            CauseWords.of(
-                    Samples.caseFile(),
-                    Samples.noSplit(12, true, NoTrimReason.FEET_CANNOT_REACH),
-                    Measures.METRIC)
-                .headline())
-        .startsWith("Move both feet at least 60 mm forward, or the mast at least 60 mm back")
-        .endsWith("the pressure centre lies 58 mm ahead of your front foot.");
+  void aSpeedWithoutTrimSaysWhatToDo() {
+    assertThat(none(12, false, NoTrimReason.TOO_SLOW).headline())
+        .isEqualTo("Ride 14 km/h or more: at 12 km/h the wings cannot carry you.");
+    assertThat(none(12, true, NoTrimReason.STALLED).headline())
+        .isEqualTo("Wish for 14 km/h or more: at 12 km/h a wing is past its stall.");
+    assertThat(none(33, false, NoTrimReason.THRUST_SHORT).order())
+        .hasValue("Ride 8 km/h slower: at 33 km/h the drive cannot push you.");
+    assertThat(none(12, false, NoTrimReason.FEET_CANNOT_REACH).order())
+        .hasValue("Ride 13 km/h faster, or move both feet at least 60 mm forward.");
+    assertThat(none(12, true, NoTrimReason.FEET_CANNOT_REACH).headline())
+        .isEqualTo("Move both feet at least 60 mm forward: at 12 km/h your feet cannot reach.");
+    assertThat(none(12, true, NoTrimReason.TOO_SLOW).order()).isEmpty();
+  }
+
+  private static CauseWords none(double kmh, boolean wished, NoTrimReason reason) {
+    return CauseWords.of(Samples.caseFile(), Samples.noSplit(kmh, wished, reason), Measures.METRIC);
+  }
+
+  @Test
+  void aCraftThatNeedsPressingDownIsNotSentFaster() {
+    TrimOutcome.NoTrim up =
+        new TrimOutcome.NoTrim(12 * Samples.KMH, NoTrimReason.STALLED, Optional.empty(), true);
+    CauseWords words =
+        CauseWords.of(
+            Samples.caseFile(),
+            new CauseOutcome.NoSplit(Optional.of(up), Optional.empty(), OptionalDouble.empty()),
+            Measures.METRIC);
+    assertThat(words.order())
+        .hasValue(
+            "Check masses, volumes, wind and pull: at 12 km/h more than the weight is carried.");
+    assertThat(all(words)).contains("Pushed up:").doesNotContain("stall", "faster", "It flies");
   }
 
   @Test
@@ -273,8 +298,10 @@ class CauseWordsTest {
     assertThat(sentences)
         .containsExactly(
             "At your wished speed of 25 km/h your feet cannot reach: the pressure centre lies 58"
-                + " mm ahead of your front foot. For the 55 % on the front foot that you want, move"
-                + " both feet 275 mm forward, or the mast 275 mm back in its track.");
+                + " mm ahead of your front foot. To reach it, move both feet at least 60 mm"
+                + " forward, or the mast at least 60 mm back in its track. For the 55 % on the"
+                + " front foot that you want, move both feet 275 mm forward, or the mast 275 mm"
+                + " back in its track.");
   }
 
   @Test

@@ -43,6 +43,9 @@ class MeasuresInWordsTest {
   /** Of the sample's rider [m]. */
   private static final double STANCE = 0.48;
 
+  /** Two lines of letters of 16 px on a screen of 390 px. */
+  private static final int LONGEST = 92;
+
   private static final String NOSE = "([0-9.]+)° (nose-up|nose-down)";
 
   static List<DemoCase> demos() {
@@ -53,10 +56,10 @@ class MeasuresInWordsTest {
   private static List<String> words(
       CaseFile caseFile, Curve curve, TrimOutcome at, CauseOutcome cause, Measures measures) {
     List<String> all = new ArrayList<>();
-    VerdictWords verdict = VerdictWords.of(caseFile, curve, at, measures);
+    CauseWords words = CauseWords.of(caseFile, cause, measures);
+    VerdictWords verdict = VerdictWords.of(caseFile, curve, at, words, measures);
     all.add(verdict.first());
     all.add(verdict.second());
-    CauseWords words = CauseWords.of(caseFile, cause, measures);
     all.add(words.headline());
     all.addAll(words.sentences());
     words.ruleOutFirst().forEach(item -> all.add(item.what() + ". " + item.how()));
@@ -88,6 +91,10 @@ class MeasuresInWordsTest {
       CauseOutcome cause = CauseSplit.of(solver, speed, caseFile.notes().measuredPitch());
       List<String> metric = words(caseFile, curve, at, cause, Measures.METRIC);
       List<String> imperial = words(caseFile, curve, at, cause, Measures.IMPERIAL);
+      for (List<String> all : List.of(metric, imperial)) {
+        // The verdict's two lines and the cause's headline stay on top of a phone.
+        assertThat(all.subList(0, 3)).allMatch(line -> line.length() <= LONGEST);
+      }
       assertThat(metric).noneMatch(sentence -> IMPERIAL.matcher(sentence).find());
       assertThat(imperial).noneMatch(sentence -> METRIC.matcher(sentence).find());
       if (cause instanceof CauseOutcome.Split) {

@@ -35,9 +35,23 @@ public sealed interface TrimOutcome {
    * @param reason why not
    * @param wouldNeed the balance of forces that nobody could hold or no drive could push, where one
    *     exists
+   * @param pushedUp whether more than the weight is carried even with no lift on the wings, by
+   *     buoyancy, thrust or a pull, so that a wing would have to press the craft down; counted as
+   *     {@link NoTrimReason#STALLED}
    */
-  record NoTrim(double speed, NoTrimReason reason, Optional<TrimPoint> wouldNeed)
+  record NoTrim(double speed, NoTrimReason reason, Optional<TrimPoint> wouldNeed, boolean pushedUp)
       implements TrimOutcome {
+    /**
+     * No steady state for want of lift, power or reach.
+     *
+     * @param speed the speed asked for [m/s]
+     * @param reason why not
+     * @param wouldNeed the balance that nobody could hold, where one exists
+     */
+    public NoTrim(double speed, NoTrimReason reason, Optional<TrimPoint> wouldNeed) {
+      this(speed, reason, wouldNeed, false);
+    }
+
     @Override
     public Optional<TrimPoint> findPoint() {
       return Optional.empty();

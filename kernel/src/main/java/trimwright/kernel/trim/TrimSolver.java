@@ -69,8 +69,8 @@ final class TrimSolver {
       return new Found(Optional.empty(), Optional.of(NoTrimReason.TOO_SLOW));
     }
     if (atLow > 0) {
-      // So fast that the weight is carried below the lowest pitch computed: the wings would have to
-      // press down.
+      // More than the weight is carried at the lowest pitch computed, below no lift of the wings:
+      // they would have to press down.
       return new Found(Optional.empty(), Optional.of(NoTrimReason.STALLED));
     }
     double pitch = Roots.between(p -> here.at(p).up(), low, atLow, high, atHigh, PITCH_TOLERANCE);
@@ -136,8 +136,10 @@ final class TrimSolver {
     NoTrimReason reason = found.reason().get();
     boolean stands =
         reason == NoTrimReason.THRUST_SHORT || reason == NoTrimReason.FEET_CANNOT_REACH;
+    // A stall without a balance: nothing lets go, the craft is carried without its wings.
+    boolean pushedUp = reason == NoTrimReason.STALLED && found.balance().isEmpty();
     return new TrimOutcome.NoTrim(
-        speed, reason, stands ? found.balance().map(this::point) : Optional.empty());
+        speed, reason, stands ? found.balance().map(this::point) : Optional.empty(), pushedUp);
   }
 
   /** All that is said about a balance. */
