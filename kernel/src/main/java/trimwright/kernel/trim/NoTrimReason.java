@@ -4,7 +4,10 @@ package trimwright.kernel.trim;
 public enum NoTrimReason {
   /** Even at their lift limit the wings cannot carry the weight. */
   TOO_SLOW,
-  /** The weight could be carried only with a part of a wing past its lift limit. */
+  /**
+   * The weight could be carried only with a part of a wing past its lift limit, or held down only
+   * by wings that press ({@link TrimOutcome.NoTrim#pushedUp}).
+   */
   STALLED,
   /** The drive has not the power. */
   THRUST_SHORT,
