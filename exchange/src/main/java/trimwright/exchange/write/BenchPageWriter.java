@@ -85,7 +85,7 @@ public final class BenchPageWriter {
             .text("symbol", shown.symbol())
             .exact("factor", shown.factor())
             .exact("offset", shown.offset())
-            .number("decimals", shown.decimals());
+            .whole("decimals", shown.decimals());
       }
     }
   }

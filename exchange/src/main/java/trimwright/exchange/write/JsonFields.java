@@ -48,6 +48,18 @@ public final class JsonFields {
   }
 
   /**
+   * A whole number.
+   *
+   * @param name of the field
+   * @param value the number
+   * @return this
+   */
+  public JsonFields whole(String name, int value) {
+    node.put(name, value);
+    return this;
+  }
+
+  /**
    * A number with all its digits.
    *
    * @param name of the field, unit included

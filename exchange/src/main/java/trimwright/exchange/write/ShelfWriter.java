@@ -68,7 +68,7 @@ public final class ShelfWriter {
             problems,
             (item, p) -> {
               if (p.line().isPresent()) {
-                item.number("line", p.line().getAsInt());
+                item.whole("line", p.line().getAsInt());
               } else {
                 item.none("line");
               }

@@ -1,5 +1,6 @@
 package trimwright.web.bench;
 
+import java.time.Duration;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Semaphore;
@@ -16,8 +17,10 @@ final class BenchAnswers {
   /** More at once would make each of them late on a small machine, and a flood stop it. */
   private static final int AT_ONCE = 2;
 
-  /** A slider that waits longer than this has long been moved on [s]. */
-  private static final int PATIENCE_SECONDS = 5;
+  /** A slider that waits longer than this has long been moved on. */
+  private static final Duration PATIENCE = Duration.ofSeconds(5);
+
+  private final Duration patience;
 
   private final Semaphore free = new Semaphore(AT_ONCE, true);
   private final KeptTables tables = new KeptTables();
@@ -26,6 +29,15 @@ final class BenchAnswers {
   private static final int MOST_FIRSTS = 16;
 
   private final Map<String, String> firsts = new ConcurrentHashMap<>();
+
+  BenchAnswers() {
+    this(PATIENCE);
+  }
+
+  /** With another patience, for tests that do not want to wait. */
+  BenchAnswers(Duration patience) {
+    this.patience = patience;
+  }
 
   /**
    * The answer for a case.
@@ -71,7 +83,7 @@ final class BenchAnswers {
    */
   <T> T inTurn(Supplier<T> work) {
     try {
-      if (!free.tryAcquire(PATIENCE_SECONDS, TimeUnit.SECONDS)) {
+      if (!free.tryAcquire(patience.toMillis(), TimeUnit.MILLISECONDS)) {
         throw new TooBusy();
       }
     } catch (InterruptedException e) {
