@@ -4,7 +4,7 @@ import java.net.InetAddress;
 import java.net.UnknownHostException;
 import org.apache.catalina.Context;
 import org.apache.catalina.connector.Connector;
-import org.apache.catalina.valves.ErrorReportValve;
+import org.apache.catalina.core.StandardHost;
 import org.apache.coyote.http11.AbstractHttp11Protocol;
 import org.springframework.boot.tomcat.servlet.TomcatServletWebServerFactory;
 import org.springframework.boot.web.error.ErrorPage;
@@ -67,11 +67,10 @@ public final class LocalServer {
     }
   }
 
-  /** What the container itself answers to a broken request tells neither cause nor version. */
+  /** In place of the container's own page, which it would put in by the name of its class. */
   private static void keepQuiet(Context context) {
-    ErrorReportValve bare = new ErrorReportValve();
-    bare.setShowReport(false);
-    bare.setShowServerInfo(false);
-    context.getParent().getPipeline().addValve(bare);
+    StandardHost host = (StandardHost) context.getParent();
+    host.setErrorReportValveClass(BareAnswer.class.getName());
+    host.getPipeline().addValve(new BareAnswer());
   }
 }
