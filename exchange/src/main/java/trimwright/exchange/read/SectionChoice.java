@@ -63,11 +63,13 @@ final class SectionChoice {
         : Optional.of("outline " + outlines.getOrDefault(file.stringValue(), file.stringValue()));
   }
 
-  private static String plain(String code) {
+  /** A code as the sections know it. */
+  static String plain(String code) {
     return code.toLowerCase(Locale.ROOT).replaceAll("[ -]", "");
   }
 
-  private static boolean isFile(String text) {
+  /** Whether a section is the name of a coordinates file. */
+  static boolean isFile(String text) {
     return text.matches(".+\\.(?i:dat|txt|csv)");
   }
 
