@@ -14,9 +14,19 @@ final class BenchCase {
   private BenchCase() {}
 
   static RideCase rideCase() {
-    String text = DemoCases.find("heavy-beginner").orElseThrow().text();
+    return caseFile(0, 0).rideCase();
+  }
+
+  /** The case with a shim [degrees] and the mast moved in its track [mm]. */
+  static CaseFile caseFile(double shimDegrees, double trackMillimetres) {
+    String text =
+        DemoCases.find("heavy-beginner")
+            .orElseThrow()
+            .text()
+            .replace("\nride:", "  shim:\n    angle_deg: " + shimDegrees + "\n\nride:")
+            .replace("volume_l: 150", "volume_l: 150\n    track_mm: " + trackMillimetres);
     if (CaseReader.read(text, SectionFiles.NONE) instanceof Reading.Accepted<CaseFile> accepted) {
-      return accepted.value().rideCase();
+      return accepted.value();
     }
     throw new IllegalStateException("the demo case does not read");
   }

@@ -30,8 +30,15 @@ final class LowestFlight {
 
   /** Whether the wings carry the weight without stall, held by feet and drive or not. */
   static boolean flies(TrimOutcome outcome) {
-    return !(outcome instanceof TrimOutcome.NoTrim none
-        && (none.reason() == NoTrimReason.TOO_SLOW || none.reason() == NoTrimReason.STALLED));
+    return !(outcome instanceof TrimOutcome.NoTrim none && grounded(none.reason()));
+  }
+
+  private static boolean grounded(NoTrimReason reason) {
+    return reason == NoTrimReason.TOO_SLOW || reason == NoTrimReason.STALLED;
+  }
+
+  private boolean flies(double speed) {
+    return solver.findReason(speed).filter(LowestFlight::grounded).isEmpty();
   }
 
   /**
@@ -52,10 +59,10 @@ final class LowestFlight {
   private OptionalDouble search(double slow) {
     double low = slow;
     for (double high = low * SEARCH_STEP; high <= FASTEST; high *= SEARCH_STEP) {
-      if (flies(solver.trim(high))) {
+      if (flies(high)) {
         while (high - low > SPEED_TOLERANCE) {
           double middle = 0.5 * (low + high);
-          if (flies(solver.trim(middle))) {
+          if (flies(middle)) {
             high = middle;
           } else {
             low = middle;

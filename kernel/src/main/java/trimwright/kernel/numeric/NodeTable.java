@@ -10,13 +10,15 @@ package trimwright.kernel.numeric;
  */
 public final class NodeTable {
   private final double[] nodes;
-  private final double[][] values;
+
+  /** One row per node, functions side by side: they are read together. */
+  private final double[][] rows;
 
   /**
    * A table.
    *
    * @param nodes at least four, rising
-   * @param values one array per function, a value per node; kept
+   * @param values one array per function, a value per node; not kept
    * @throws IllegalArgumentException if there are fewer than four nodes or they do not rise
    */
   public NodeTable(double[] nodes, double[][] values) {
@@ -30,7 +32,12 @@ public final class NodeTable {
       }
     }
     this.nodes = nodes.clone();
-    this.values = values;
+    rows = new double[nodes.length][values.length];
+    for (int node = 0; node < nodes.length; node++) {
+      for (int f = 0; f < values.length; f++) {
+        rows[node][f] = values[f][node];
+      }
+    }
   }
 
   /** First node. */
@@ -78,9 +85,40 @@ public final class NodeTable {
    * @return its value there
    */
   public double read(int function, Place place) {
-    double[] v = values[function];
     int i = place.first;
-    return place.a * v[i] + place.b * v[i + 1] + place.c * v[i + 2] + place.d * v[i + 3];
+    return place.a * rows[i][function]
+        + place.b * rows[i + 1][function]
+        + place.c * rows[i + 2][function]
+        + place.d * rows[i + 3][function];
+  }
+
+  /**
+   * Reads several functions that follow each other.
+   *
+   * @param first which is the first
+   * @param place from {@link #at}
+   * @param out receives their values
+   */
+  public void read(int first, Place place, double[] out) {
+    combine(
+        place,
+        rows[place.first],
+        rows[place.first + 1],
+        rows[place.first + 2],
+        rows[place.first + 3],
+        first,
+        out);
+  }
+
+  private static void combine(
+      Place place, double[] r0, double[] r1, double[] r2, double[] r3, int first, double[] out) {
+    double a = place.a;
+    double b = place.b;
+    double c = place.c;
+    double d = place.d;
+    for (int k = 0; k < out.length; k++) {
+      out[k] = a * r0[first + k] + b * r1[first + k] + c * r2[first + k] + d * r3[first + k];
+    }
   }
 
   /**

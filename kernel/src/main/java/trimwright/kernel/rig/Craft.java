@@ -1,6 +1,7 @@
 package trimwright.kernel.rig;
 
 import java.util.List;
+import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.frame.PlaneForce;
 import trimwright.kernel.surface.LatticeSize;
 import trimwright.kernel.surface.PlacedWing;
@@ -45,6 +46,9 @@ public final class Craft {
   /** Drag area of the corners of mast and pod [m²]. */
   private final double podCorners;
 
+  private final double podAhead;
+  private final Attitude rake;
+
   /**
    * The craft of a case.
    *
@@ -66,6 +70,8 @@ public final class Craft {
     Setup s = rideCase.setup();
     Fuselage f = s.fuselage();
     deck = Deck.of(s);
+    rake = Attitude.of(s.mast().rake());
+    podAhead = s.drive().isPresent() ? s.podAhead() : 0;
     wings =
         List.of(
             new PlacedWing(
@@ -141,20 +147,24 @@ public final class Craft {
   }
 
   /** How high the pod's middle stands above the datum, in water axes [m]. */
-  double podAbove(double pitch) {
-    Setup s = rideCase.setup();
-    return s.drive().orElseThrow().heightAboveFuselage() * Math.cos(pitch)
-        + s.podAhead() * Math.sin(pitch);
+  double podAbove(Attitude at) {
+    return rideCase.setup().drive().orElseThrow().heightAboveFuselage() * at.cos()
+        + podAhead * at.sin();
   }
 
   /**
    * Share of the pod under water [1]: level with the surface half, so that no force jumps with the
    * pitch.
    */
-  double podWet(double pitch) {
-    double deep = datumDepth(pitch) - podAbove(pitch);
+  double podWet(Attitude at) {
+    double deep = datumDepth(at) - podAbove(at);
     double diameter = rideCase.setup().drive().orElseThrow().diameter();
     return Math.max(0, Math.min(1, 0.5 + deep / diameter));
+  }
+
+  /** How far the pod stands ahead of the datum in foil axes [m]; 0 without a drive. */
+  public double podAhead() {
+    return podAhead;
   }
 
   private static Moments plusWing(Moments sum, FittedWing wing, PlacedWing placed) {
@@ -227,19 +237,33 @@ public final class Craft {
    * @return depth [m]
    */
   public double datumDepth(double pitch) {
+    return datumDepth(Attitude.of(pitch));
+  }
+
+  double datumDepth(Attitude at) {
     PlacedWing front = wings.get(0);
-    return rideCase.immersion() + front.ahead() * Math.sin(pitch) + front.above() * Math.cos(pitch);
+    return rideCase.immersion() + front.ahead() * at.sin() + front.above() * at.cos();
+  }
+
+  /** Length of mast under water, from the datum up [m], between 0 and the mast's length. */
+  double wettedMast(Attitude at) {
+    return Math.max(
+        0, Math.min(rideCase.setup().mast().length(), datumDepth(at) / at.cosWith(rake)));
+  }
+
+  /** The mast's rake. */
+  Attitude rake() {
+    return rake;
   }
 
   /**
-   * Length of mast under water, from the datum up.
+   * Weights of board, battery and foil.
    *
-   * @param pitch of the fuselage [rad]
-   * @return wetted length [m], between 0 and the mast's length
+   * @param at of the fuselage
+   * @return force and moment about the datum
    */
-  public double wettedMast(double pitch) {
-    Mast m = rideCase.setup().mast();
-    return Math.max(0, Math.min(m.length(), datumDepth(pitch) / Math.cos(pitch + m.rake())));
+  public PlaneForce weights(Attitude at) {
+    return weights.lifted(-GRAVITY, at);
   }
 
   /**
@@ -249,27 +273,49 @@ public final class Craft {
    * @return force and moment about the datum
    */
   public PlaneForce weights(double pitch) {
-    return weights.lifted(-GRAVITY, pitch);
+    return weights(Attitude.of(pitch));
   }
 
   /**
    * Mass centre of board, battery and foil ahead of the datum, in water axes.
    *
-   * @param pitch of the fuselage [rad]
+   * @param at of the fuselage
    * @return distance [m]
    */
-  public double partsAhead(double pitch) {
-    return weights.ahead(pitch) / weights.amount();
+  public double partsAhead(Attitude at) {
+    return weights.ahead(at) / weights.amount();
   }
 
   /**
    * The same above the datum.
    *
-   * @param pitch of the fuselage [rad]
+   * @param at of the fuselage
    * @return distance [m]
    */
-  public double partsAbove(double pitch) {
-    return weights.above(pitch) / weights.amount();
+  public double partsAbove(Attitude at) {
+    return weights.above(at) / weights.amount();
+  }
+
+  /**
+   * Buoyancy of all that is under water.
+   *
+   * @param at of the fuselage
+   * @return force and moment about the datum
+   */
+  public PlaneForce buoyancy(Attitude at) {
+    Mast m = rideCase.setup().mast();
+    double wetted = wettedMast(at);
+    double perLength =
+        m.volume() > 0 ? m.volume() / m.length() : OUTLINE_FULLNESS * m.chord() * m.thickness();
+    double middle = 0.5 * wetted;
+    Moments all = buoyancy;
+    if (rideCase.setup().drive().isPresent()) {
+      Drive d = rideCase.setup().drive().get();
+      double pod = d.volume() > 0 ? d.volume() : cylinder(d.diameter(), d.length());
+      all = all.plus(podWet(at) * pod, podAhead, d.heightAboveFuselage());
+    }
+    all = all.plus(perLength * wetted, -middle * rake.sin(), middle * rake.cos());
+    return all.lifted(GRAVITY * rideCase.water().density(), at);
   }
 
   /**
@@ -279,19 +325,7 @@ public final class Craft {
    * @return force and moment about the datum
    */
   public PlaneForce buoyancy(double pitch) {
-    Mast m = rideCase.setup().mast();
-    double wetted = wettedMast(pitch);
-    double perLength =
-        m.volume() > 0 ? m.volume() / m.length() : OUTLINE_FULLNESS * m.chord() * m.thickness();
-    double middle = 0.5 * wetted;
-    Moments all = buoyancy;
-    if (rideCase.setup().drive().isPresent()) {
-      Drive d = rideCase.setup().drive().get();
-      double pod = d.volume() > 0 ? d.volume() : cylinder(d.diameter(), d.length());
-      all = all.plus(podWet(pitch) * pod, rideCase.setup().podAhead(), d.heightAboveFuselage());
-    }
-    all = all.plus(perLength * wetted, -middle * Math.sin(m.rake()), middle * Math.cos(m.rake()));
-    return all.lifted(GRAVITY * rideCase.water().density(), pitch);
+    return buoyancy(Attitude.of(pitch));
   }
 
   /**
@@ -312,7 +346,7 @@ public final class Craft {
    * @return force and moment about the datum
    */
   public PlaneForce drags(double pitch, double speed) {
-    return drags(speed).at(pitch);
+    return drags(speed).at(Attitude.of(pitch));
   }
 
   /**

@@ -1,5 +1,6 @@
 package trimwright.kernel.rig;
 
+import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.frame.PlaneForce;
 
 /**
@@ -39,20 +40,19 @@ public final class CraftDrags {
   /**
    * The drags at a pitch.
    *
-   * @param pitch of the fuselage [rad]
+   * @param at of the fuselage
    * @return force and moment about the datum [N, N·m]
    */
-  public PlaneForce at(double pitch) {
+  public PlaneForce at(Attitude at) {
     Setup s = craft.rideCase().setup();
-    double wetted = craft.wettedMast(pitch);
-    double depth = craft.datumDepth(pitch);
-    double cos = Math.cos(pitch + s.mast().rake());
-    PlaneForce sum = dragAt(mastPerLength * wetted, 0.5 * wetted * cos);
+    double wetted = craft.wettedMast(at);
+    double depth = craft.datumDepth(at);
+    PlaneForce sum = dragAt(mastPerLength * wetted, 0.5 * wetted * at.cosWith(craft.rake()));
     sum = sum.plus(dragAt(spray, depth));
-    sum = sum.plus(new PlaneForce(-craft.corners().amount(), 0, craft.corners().above(pitch)));
-    sum = sum.plus(dragAt(fuselage, Craft.fuselageMiddle(s.fuselage()) * Math.sin(pitch)));
+    sum = sum.plus(new PlaneForce(-craft.corners().amount(), 0, craft.corners().above(at)));
+    sum = sum.plus(dragAt(fuselage, Craft.fuselageMiddle(s.fuselage()) * at.sin()));
     if (s.drive().isPresent()) {
-      sum = sum.plus(dragAt(craft.podWet(pitch) * pod, craft.podAbove(pitch)));
+      sum = sum.plus(dragAt(craft.podWet(at) * pod, craft.podAbove(at)));
     }
     return sum.times(dynamicPressure);
   }

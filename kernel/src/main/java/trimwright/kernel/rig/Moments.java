@@ -1,5 +1,6 @@
 package trimwright.kernel.rig;
 
+import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.frame.PlaneForce;
 
 /**
@@ -18,17 +19,17 @@ record Moments(double amount, double aheadMoment, double aboveMoment) {
   }
 
   /** First moment ahead of the datum in water axes. */
-  double ahead(double pitch) {
-    return aheadMoment * Math.cos(pitch) - aboveMoment * Math.sin(pitch);
+  double ahead(Attitude at) {
+    return aheadMoment * at.cos() - aboveMoment * at.sin();
   }
 
   /** First moment above the datum in water axes. */
-  double above(double pitch) {
-    return aheadMoment * Math.sin(pitch) + aboveMoment * Math.cos(pitch);
+  double above(Attitude at) {
+    return aheadMoment * at.sin() + aboveMoment * at.cos();
   }
 
   /** Vertical force of so much per amount. */
-  PlaneForce lifted(double perAmount, double pitch) {
-    return new PlaneForce(0, perAmount * amount, perAmount * ahead(pitch));
+  PlaneForce lifted(double perAmount, Attitude at) {
+    return new PlaneForce(0, perAmount * amount, perAmount * ahead(at));
   }
 }

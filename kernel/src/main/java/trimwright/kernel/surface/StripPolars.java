@@ -1,5 +1,6 @@
 package trimwright.kernel.surface;
 
+import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.frame.PlaneForce;
 import trimwright.kernel.section.Finish;
 import trimwright.kernel.section.Polar;
@@ -48,12 +49,12 @@ public final class StripPolars {
    * chord.
    *
    * @param stripLift lift coefficient of each strip, see {@link SurfaceFlow#stripLift}
-   * @param pitch fuselage against the stream, nose up positive [rad]
+   * @param at fuselage against the stream
    * @return drag [m²] and its moment about the datum [m³]
    */
-  public PlaneForce drag(double[] stripLift, double pitch) {
-    double sin = Math.sin(pitch);
-    double cos = Math.cos(pitch);
+  public PlaneForce drag(double[] stripLift, Attitude at) {
+    double sin = at.sin();
+    double cos = at.cos();
     double area = 0;
     double moment = 0;
     for (int k = 0; k < strips.count; k++) {

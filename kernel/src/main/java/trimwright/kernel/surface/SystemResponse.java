@@ -77,9 +77,7 @@ public final class SystemResponse implements SurfaceResponse {
     NodeTable.Place place = table.at(pitch);
     int base = firstStrip[wing] - TOTALS;
     double[] lift = new double[strips[wing]];
-    for (int k = 0; k < lift.length; k++) {
-      lift[k] = table.read(base + TOTALS + k, place);
-    }
+    table.read(base + TOTALS, place, lift);
     return new SurfaceFlow(
         new PlaneForce(
             table.read(base, place), table.read(base + 1, place), table.read(base + 2, place)),

@@ -2,6 +2,7 @@ package trimwright.kernel.surface;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.frame.PlaneForce;
 import trimwright.kernel.section.Finish;
 import trimwright.kernel.water.Water;
@@ -96,7 +97,7 @@ public final class WingAlone {
     boolean stalled = false;
     if (!inviscid) {
       StripPolars polars = sections.at(speed / water.kinematicViscosity());
-      force = force.plus(polars.drag(flow.stripLift(), angleOfAttack));
+      force = force.plus(polars.drag(flow.stripLift(), Attitude.of(angleOfAttack)));
       stalled = polars.liftReserve(flow.stripLift()) <= 0;
       lift -= polars.lostLift(flow.stripLift());
     }

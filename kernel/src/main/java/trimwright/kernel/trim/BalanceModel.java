@@ -1,7 +1,9 @@
 package trimwright.kernel.trim;
 
+import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.Deck;
+import trimwright.kernel.rig.Drive;
 import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.surface.ProfileForces;
 import trimwright.kernel.surface.SurfaceResponse;
@@ -13,6 +15,9 @@ final class BalanceModel {
   private final ProfileForces frontSections;
   private final ProfileForces stabilizerSections;
   private final double riderWeight;
+  private final Attitude rake;
+  private final Attitude base;
+  private final Attitude thrustAngle;
 
   BalanceModel(Craft craft, SurfaceResponse response) {
     this.craft = craft;
@@ -21,6 +26,9 @@ final class BalanceModel {
     frontSections = new ProfileForces(craft.wings().get(0), c.setup().frontWing().finish());
     stabilizerSections = new ProfileForces(craft.wings().get(1), c.setup().stabilizer().finish());
     riderWeight = c.rider().allMass() * Craft.GRAVITY;
+    rake = Attitude.of(craft.deck().rake());
+    base = Attitude.of(craft.deck().baseAngle());
+    thrustAngle = Attitude.of(c.setup().drive().map(Drive::thrustAngle).orElse(0.0));
   }
 
   Craft craft() {
@@ -61,19 +69,22 @@ final class BalanceModel {
     return riderWeight;
   }
 
+  /** The thrust line's angle to the fuselage. */
+  Attitude thrustAngle() {
+    return thrustAngle;
+  }
+
   /**
    * Where the feet must press. They carry the rider's weight down and the drag of the air (less a
    * handle's pull) aft, at one point of the deck: foilMoment - W (a + s cos p) + D (b + s sin p) =
    * 0, with a, b the footing of the mast's axis on the deck, p the deck's pitch and s the distance
    * along the deck.
    */
-  double footPressure(double pitch, double foilMoment, double friction) {
-    Deck deck = craft.deck();
-    double deckPitch = pitch + deck.baseAngle();
-    double a = deck.footingAhead(pitch);
-    double b = deck.footingAbove(pitch);
+  double footPressure(Attitude at, double foilMoment, double friction) {
+    double a = -craft.deck().height() * at.sinWith(rake);
+    double b = craft.deck().height() * at.cosWith(rake);
     return (foilMoment - riderWeight * a + friction * b)
-        / (riderWeight * Math.cos(deckPitch) - friction * Math.sin(deckPitch));
+        / (riderWeight * at.cosWith(base) - friction * at.sinWith(base));
   }
 
   /** Moment of what acts through the feet, pressed at a point of the deck [N·m]. */

@@ -82,10 +82,26 @@ public final class CaseSolver {
    * @throws IllegalArgumentException if the speed is not above 0
    */
   public TrimOutcome trim(double speed) {
+    requireAboveZero(speed);
+    return solver.solve(speed);
+  }
+
+  /**
+   * Why there is no trim at a speed, without all that {@link #trim} says about it.
+   *
+   * @param speed through the water [m/s], above 0
+   * @return the reason; empty where there is a trim
+   * @throws IllegalArgumentException if the speed is not above 0
+   */
+  public Optional<NoTrimReason> findReason(double speed) {
+    requireAboveZero(speed);
+    return solver.find(speed).reason();
+  }
+
+  private static void requireAboveZero(double speed) {
     if (!(speed > 0) || !Double.isFinite(speed)) {
       throw new IllegalArgumentException("speed must be above 0 m/s, was " + speed + " m/s");
     }
-    return solver.solve(speed);
   }
 
   /**

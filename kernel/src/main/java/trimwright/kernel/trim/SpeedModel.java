@@ -2,6 +2,7 @@ package trimwright.kernel.trim;
 
 import java.util.List;
 import java.util.Optional;
+import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.frame.PlaneForce;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.CraftDrags;
@@ -63,15 +64,16 @@ final class SpeedModel {
   /** All forces with a given thrust [N]; with NaN thrust balances the drag. */
   Balance at(double pitch, double fixedThrust) {
     Craft craft = model.craft();
+    Attitude at = Attitude.of(pitch);
     SurfaceFlow front = model.response().at(0, pitch);
     SurfaceFlow tail = model.response().at(1, pitch);
     PlaneForce frontForce =
-        front.force().plus(frontPolars.drag(front.stripLift(), pitch)).times(dynamicPressure);
+        front.force().plus(frontPolars.drag(front.stripLift(), at)).times(dynamicPressure);
     PlaneForce tailForce =
-        tail.force().plus(stabilizerPolars.drag(tail.stripLift(), pitch)).times(dynamicPressure);
-    PlaneForce water = drags.at(pitch);
-    PlaneForce parts = craft.weights(pitch);
-    PlaneForce buoyancy = craft.buoyancy(pitch);
+        tail.force().plus(stabilizerPolars.drag(tail.stripLift(), at)).times(dynamicPressure);
+    PlaneForce water = drags.at(at);
+    PlaneForce parts = craft.weights(at);
+    PlaneForce buoyancy = craft.buoyancy(at);
     double resistance = air - frontForce.forward() - tailForce.forward() - water.forward();
 
     Setup setup = craft.rideCase().setup();
@@ -81,17 +83,15 @@ final class SpeedModel {
     double pull = 0;
     if (drive.isPresent()) {
       Drive d = drive.get();
-      double angle = pitch + d.thrustAngle();
-      thrust = Double.isNaN(fixedThrust) ? resistance / Math.cos(angle) : fixedThrust;
-      double ahead = setup.podAhead();
-      double cos = Math.cos(pitch);
-      double sin = Math.sin(pitch);
+      double level = at.cosWith(model.thrustAngle());
+      thrust = Double.isNaN(fixedThrust) ? resistance / level : fixedThrust;
+      double ahead = craft.podAhead();
       thrustForce =
           PlaneForce.at(
-              thrust * Math.cos(angle),
-              thrust * Math.sin(angle),
-              ahead * cos - d.heightAboveFuselage() * sin,
-              ahead * sin + d.heightAboveFuselage() * cos);
+              thrust * level,
+              thrust * at.sinWith(model.thrustAngle()),
+              ahead * at.cos() - d.heightAboveFuselage() * at.sin(),
+              ahead * at.sin() + d.heightAboveFuselage() * at.cos());
     } else {
       thrust = Double.isNaN(fixedThrust) ? resistance : fixedThrust;
       if (craft.rideCase().pullAboveDeck().isPresent()) {
@@ -119,7 +119,7 @@ final class SpeedModel {
         pull,
         air,
         model.riderWeight(),
-        model.footPressure(pitch, foil.noseUp(), air - pull),
+        model.footPressure(at, foil.noseUp(), air - pull),
         foil.up() - model.riderWeight());
   }
 }

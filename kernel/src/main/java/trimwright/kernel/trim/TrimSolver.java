@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.frame.PlaneForce;
 import trimwright.kernel.numeric.Roots;
 import trimwright.kernel.rig.Board;
@@ -25,6 +26,9 @@ final class TrimSolver {
 
   /** Step of speed for slopes, as a share [1]. */
   private static final double SPEED_STEP = 2e-3;
+
+  /** Over one such step of speed the pitch changes by less than this, mostly [rad]. */
+  private static final double NEAR_PITCH = 2e-3;
 
   /** Step of the search for lift beyond the first stall [rad]. */
   private static final double STALL_STEP = Math.toRadians(0.5);
@@ -73,9 +77,14 @@ final class TrimSolver {
       // they would have to press down.
       return new Found(Optional.empty(), Optional.of(NoTrimReason.STALLED));
     }
-    double pitch = Roots.between(p -> here.at(p).up(), low, atLow, high, atHigh, PITCH_TOLERANCE);
-    Balance balance = here.at(pitch);
+    Balance balance = here.at(root(here, low, atLow, high, atHigh));
     return new Found(Optional.of(balance), against(balance));
+  }
+
+  /** The pitch at which the vertical forces vanish, between two at which they do not. */
+  private static double root(
+      SpeedModel here, double low, double atLow, double high, double atHigh) {
+    return Roots.between(p -> here.at(p).up(), low, atLow, high, atHigh, PITCH_TOLERANCE);
   }
 
   private Optional<NoTrimReason> against(Balance b) {
@@ -181,7 +190,7 @@ final class TrimSolver {
         stallMargin,
         s.margin,
         s.deckLever,
-        footShareGrowth(b.speed(), share),
+        footShareGrowth(b, share),
         s.pitchPerShift,
         Math.hypot(b.up(), forwardSum),
         terms.sum(),
@@ -203,17 +212,32 @@ final class TrimSolver {
     return least;
   }
 
-  private double footShareGrowth(double speed, double here) {
-    double step = SPEED_STEP * speed;
-    Optional<Balance> slower = find(speed - step).balance();
-    Optional<Balance> faster = find(speed + step).balance();
+  private double footShareGrowth(Balance b, double here) {
+    double step = SPEED_STEP * b.speed();
+    Optional<Balance> slower = near(b, b.speed() - step);
+    Optional<Balance> faster = near(b, b.speed() + step);
     if (slower.isPresent() && faster.isPresent()) {
       return (footShare(faster.get()) - footShare(slower.get())) / (2 * step);
     }
     if (faster.isPresent()) {
       return (footShare(faster.get()) - here) / step;
     }
-    return slower.map(b -> (here - footShare(b)) / step).orElse(0.0);
+    return slower.map(s -> (here - footShare(s)) / step).orElse(0.0);
+  }
+
+  /** The balance at a speed next to that of another balance, looked for next to its pitch first. */
+  private Optional<Balance> near(Balance b, double speed) {
+    double low = b.pitch() - NEAR_PITCH;
+    double high = b.pitch() + NEAR_PITCH;
+    if (low > model.response().from() && high < model.response().to()) {
+      SpeedModel here = model.at(speed);
+      double atLow = here.at(low).up();
+      double atHigh = here.at(high).up();
+      if (atLow <= 0 && atHigh >= 0) {
+        return Optional.of(here.at(root(here, low, atLow, high, atHigh)));
+      }
+    }
+    return find(speed).balance();
   }
 
   private record Stability(
@@ -230,21 +254,22 @@ final class TrimSolver {
     double riderMass = craft.rideCase().rider().allMass();
     double mass = riderMass + craft.partsMass();
     double deckPitch = b.pitch() + deck.baseAngle();
+    Attitude at = Attitude.of(b.pitch());
     double footAhead = deck.footingAhead(b.pitch()) + s * Math.cos(deckPitch);
     double footAbove = deck.footingAbove(b.pitch()) + s * Math.sin(deckPitch);
-    double ahead = (riderMass * footAhead + craft.partsMass() * craft.partsAhead(b.pitch())) / mass;
-    double above = (riderMass * footAbove + craft.partsMass() * craft.partsAbove(b.pitch())) / mass;
+    double ahead = (riderMass * footAhead + craft.partsMass() * craft.partsAhead(at)) / mass;
+    double above = (riderMass * footAbove + craft.partsMass() * craft.partsAbove(at)) / mass;
     double[] up = new double[2];
     double[] moment = new double[2];
     for (int side = 0; side < 2; side++) {
       double pitch = b.pitch() + (side == 0 ? -PITCH_STEP : PITCH_STEP);
-      Balance at = b.at().at(pitch, b.thrust());
-      PlaneForce foil = at.withoutFeet();
+      Balance turned = b.at().at(pitch, b.thrust());
+      PlaneForce foil = turned.withoutFeet();
       PlaneForce all =
           new PlaneForce(
-              foil.forward() - at.air() + at.pull(),
-              at.up(),
-              foil.noseUp() + model.feetMoment(at, s));
+              foil.forward() - turned.air() + turned.pull(),
+              turned.up(),
+              foil.noseUp() + model.feetMoment(turned, s));
       up[side] = all.up();
       moment[side] = all.about(ahead, above).noseUp();
     }
