@@ -1,5 +1,5 @@
 import { box, inside, overlap } from './geometry.js';
-import { Label, labelWidth } from './svg.js';
+import { Label, labelWidth, show } from './svg.js';
 
 /**
  * Words in a panel of curves. A word keeps its place beside what it names until that place has
@@ -14,6 +14,9 @@ const RANK = 7;
 /** How much worse its place must have become before a word moves. */
 const PATIENCE = 28;
 
+/** Cost of a word that has to give way. */
+const IN_THE_WAY = 10_000;
+
 const APART = 3;
 
 /** From the top of a line of text to its base line, over the line's height. */
@@ -25,30 +28,23 @@ export class PanelLabels {
     this.parent = parent;
     this.labels = new Map();
     this.chosen = new Map();
-    this.boxes = [];
+    /** Boxes of the words that stand, by key. */
+    this.standing = new Map();
   }
 
   /** Begins anew: no word stands, but where each stood is remembered. */
   clear() {
-    this.boxes = [];
-    this.shown = new Set();
+    this.standing = new Map();
   }
 
   /** Keeps the words that stand now, and lets later ones be placed again. */
   mark() {
-    this.kept = this.boxes.length;
-    this.keptShown = new Set(this.shown);
+    this.kept = this.standing;
   }
 
-  /** Takes away the words placed since {@link mark}. */
+  /** Takes away the words placed since {@link mark}, and brings back what had given way. */
   rewind() {
-    this.boxes.length = this.kept;
-    this.shown = new Set(this.keptShown);
-  }
-
-  /** Keeps a box free of words. */
-  keepFree(taken) {
-    this.boxes.push(taken);
+    this.standing = new Map(this.kept);
   }
 
   /**
@@ -61,7 +57,7 @@ export class PanelLabels {
    *     line of text [px]
    * @param {string} hue paint
    * @param {Object} room `{frame, strokes, line, colours}`
-   * @param {boolean} must whether it is shown even where it covers another
+   * @param {boolean} must whether others give way where it finds no free place
    */
   place(key, words, unit, places, hue, room, must = false) {
     const { frame, strokes, line, colours } = room;
@@ -69,38 +65,42 @@ export class PanelLabels {
     const boxes = places.map(({ x, y, anchor }) => box(
       x - (anchor === 'end' ? width : anchor === 'middle' ? width / 2 : 0), y - line / 2,
       width, line));
-    const costs = boxes.map((b, i) => (this.free(b, frame) ? RANK * i + covered(b, strokes)
-      : Infinity));
+    const costs = boxes.map((b, i) => {
+      const inTheWay = this.under(b).length;
+      return !within(b, frame) || (inTheWay > 0 && !must) ? Infinity
+        : IN_THE_WAY * inTheWay + RANK * i + covered(b, strokes);
+    });
     let best = costs.indexOf(Math.min(...costs));
     const before = this.chosen.get(key);
     if (before < places.length && costs[before] <= costs[best] + PATIENCE) {
       best = before;
     }
-    if (costs[best] === Infinity && !must) {
+    if (costs[best] === Infinity) {
       return;
     }
     this.chosen.set(key, best);
-    this.boxes.push(boxes[best]);
-    this.shown.add(key);
+    this.under(boxes[best]).forEach((other) => this.standing.delete(other));
+    this.standing.set(key, boxes[best]);
     this.label(key).show(
       places[best].x, boxes[best].y + BASE * line, places[best].anchor, words, unit, hue, colours);
   }
 
-  /** Hides what was not placed. */
+  /** Hides what does not stand. */
   finish() {
     for (const [key, label] of this.labels) {
-      if (!this.shown.has(key)) {
-        label.hide();
-      }
+      show(label.text, this.standing.has(key));
     }
   }
 
-  free(b, frame) {
-    return (
-      b.x >= frame.x && b.x + b.width <= frame.x + frame.width &&
-      b.y >= frame.y && b.y + b.height <= frame.y + frame.height &&
-      !this.boxes.some((other) => overlap(b, other, APART, 0))
-    );
+  /** Words that lie where a box is. */
+  under(b) {
+    const found = [];
+    for (const [key, other] of this.standing) {
+      if (overlap(b, other, APART, 0)) {
+        found.push(key);
+      }
+    }
+    return found;
   }
 
   label(key) {
@@ -111,6 +111,13 @@ export class PanelLabels {
     }
     return label;
   }
+}
+
+function within(b, frame) {
+  return (
+    b.x >= frame.x && b.x + b.width <= frame.x + frame.width &&
+    b.y >= frame.y && b.y + b.height <= frame.y + frame.height
+  );
 }
 
 function covered(b, strokes) {
@@ -124,10 +131,12 @@ function covered(b, strokes) {
 /** Places around a dot: right or left of it, above or below, ever farther. */
 export function around(x, y, line, gap) {
   const all = [];
-  for (const away of [0, 0.7, 1.5, 2.5]) {
-    const dy = line / 2 + 3 + away * line;
-    for (const [dx, anchor] of [[gap, 'start'], [-gap, 'end']]) {
-      all.push({ x: x + dx, y: y - dy, anchor }, { x: x + dx, y: y + dy, anchor });
+  for (const beside of [gap, gap + 2.5 * line, gap + 5 * line]) {
+    for (const away of [0, 0.7, 1.5, 2.5, 3.5]) {
+      const dy = line / 2 + 3 + away * line;
+      for (const [dx, anchor] of [[beside, 'start'], [-beside, 'end']]) {
+        all.push({ x: x + dx, y: y - dy, anchor }, { x: x + dx, y: y + dy, anchor });
+      }
     }
   }
   return all;

@@ -196,28 +196,33 @@ export class CurvePanel {
 
   /** The wished speed as a notch in the axis, the wished value as a thin level line. */
   wishes() {
-    const { plot, quantity } = this;
-    const { reply, measures, colours, axis, line } = this.sheet;
+    const { plot } = this;
+    const { reply, colours, axis } = this.sheet;
     let path = '';
     if (axis.holds(reply.wished_speed_kmh)) {
       const x = number(axis.x(reply.wished_speed_kmh));
       path += `M${x} ${number(plot.y + plot.height - 9)}l-5 9h10z`;
     }
-    const wish = wishOf(quantity, reply);
-    if (wish !== null && wish >= this.range.low && wish <= this.range.high) {
-      const y = this.y(wish);
-      path += `M${number(plot.x)} ${number(y)}h${number(plot.width)}`;
-      const symbol = measures.symbol(quantity.unit);
-      const text = `wish ${fixed(wish, quantity.decimals)}`;
-      const ends = [
-        { x: plot.x + 5, y: y - line / 2 - 2, anchor: 'start' },
-        { x: plot.x + 5, y: y + line / 2 + 2, anchor: 'start' },
-        { x: plot.x + plot.width - 5, y: y - line / 2 - 2, anchor: 'end' },
-        { x: plot.x + plot.width - 5, y: y + line / 2 + 2, anchor: 'end' },
-      ];
-      this.labels.place('wish', text, symbol, ends, colours.muted, this.room);
+    const wish = wishOf(this.quantity, reply);
+    this.wished = wish !== null && wish >= this.range.low && wish <= this.range.high ? wish : null;
+    if (this.wished !== null) {
+      path += `M${number(plot.x)} ${number(this.y(wish))}h${number(plot.width)}`;
     }
     set(this.wish, { d: path || null, stroke: colours.muted });
+  }
+
+  /** The wished value's word, which gives way to what the upright line says. */
+  wishWord() {
+    const { plot, quantity } = this;
+    const { measures, colours, line } = this.sheet;
+    const y = this.y(this.wished);
+    const left = { x: plot.x + 5, anchor: 'start' };
+    const right = { x: plot.x + plot.width - 5, anchor: 'end' };
+    const places = [left, right].flatMap((end) => [-1, 1].map((side) => (
+      { ...end, y: y + side * (line / 2 + 2) })));
+    const symbol = measures.symbol(quantity.unit);
+    const words = `wish ${fixed(this.wished, quantity.decimals)}`;
+    this.labels.place('wish', words, symbol, places, colours.muted, this.room);
   }
 
   /** The upright line at the chosen speed, with what each curve has there. */
@@ -244,7 +249,10 @@ export class CurvePanel {
     this.dots.end();
     if (found.length === 0) {
       const places = around(x, plot.y + plot.height / 2, line, 8);
-      this.labels.place('none', 'no trim', '', places, colours.muted, this.room, true);
+      this.labels.place('none', 'no trim', '', places, colours.muted, this.room);
+    }
+    if (this.wished !== null) {
+      this.wishWord();
     }
     this.labels.finish();
   }

@@ -27,7 +27,9 @@ const FORCE_WORDINGS = {
   gear: () => [(v) => [`weight of gear ${v}`], (v) => [`gear ${v}`]],
 };
 
-export const PITCH_WORDINGS = [(v) => [`deck ${v}`], (v) => [v]];
+export const PITCH_WORDINGS = [
+  (v) => [`deck ${v}`], (v) => [v === 'level' ? 'deck level' : v],
+];
 export const CENTRE_WORDINGS = [
   (v) => [`pressure centre ${v}`], (v) => [`centre ${v}`], (v) => [v],
 ];

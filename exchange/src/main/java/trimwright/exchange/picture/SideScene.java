@@ -133,7 +133,7 @@ public final class SideScene {
             f ->
                 new Force(
                     f.kind(),
-                    NAMES.getOrDefault(f.kind(), f.kind()),
+                    name(f),
                     f.colour(),
                     f.dashed(),
                     f.towards(),
@@ -143,6 +143,13 @@ public final class SideScene {
                     f.up(),
                     f.unit().equals("kg") ? "kg" : "n"))
         .toList();
+  }
+
+  private String name(SideForce force) {
+    boolean isPull = rideCase.setup().drive().isEmpty() && rideCase.pullAboveDeck().isPresent();
+    return isPull && force.kind().equals("thrust")
+        ? "pull"
+        : NAMES.getOrDefault(force.kind(), force.kind());
   }
 
   /**
