@@ -65,11 +65,12 @@ class BenchPicturesTest {
 
   private static RunningShop shop;
   private static Browser browser;
+  @TempDir private static Path folder;
   @TempDir private static Path downloads;
 
   @BeforeAll
   static void open() {
-    shop = ShopApplication.start(0);
+    shop = ShopApplication.start(0, folder);
     browser = Browser.start();
     browser.setSize(1280, 900);
     driver().manage().timeouts().scriptTimeout(PATIENCE.multipliedBy(3));
@@ -213,7 +214,8 @@ class BenchPicturesTest {
     Path svg = await("light-carver-side-view-17-km-h.svg");
     assertThat(Files.readString(svg)).startsWith("<?xml").contains("<svg", "</svg>");
     // Twice the picture with its rim: width 356 + 2 x 16.
-    ByteBuffer png = ByteBuffer.wrap(Files.readAllBytes(await("light-carver-side-view-17-km-h.png")));
+    ByteBuffer png =
+        ByteBuffer.wrap(Files.readAllBytes(await("light-carver-side-view-17-km-h.png")));
     assertThat(png.getInt(0)).isEqualTo(0x89504E47);
     assertThat(png.getInt(16)).isEqualTo(2 * (356 + 32));
   }
@@ -225,8 +227,18 @@ class BenchPicturesTest {
     assertThat(list("return benchPictures.texts('metric')"))
         .isEqualTo(
             List.of(
-                "0.0", "−0.1", "1.01", "3", "–", "25.0\u00A0km/h", "254\u00A0mm", "level",
-                "1.3° nose-down", "10", "0.5", "254"));
+                "0.0",
+                "−0.1",
+                "1.01",
+                "3",
+                "–",
+                "25.0\u00A0km/h",
+                "254\u00A0mm",
+                "level",
+                "1.3° nose-down",
+                "10",
+                "0.5",
+                "254"));
     assertThat(list("return benchPictures.texts('imperial')").subList(5, 12))
         .isEqualTo(
             List.of(
@@ -309,15 +321,9 @@ class BenchPicturesTest {
     }
   }
 
-  private static List<?> faults(
-      String kind, int[] size, String theme, List<String> quantities) {
+  private static List<?> faults(String kind, int[] size, String theme, List<String> quantities) {
     return list(
-        "return benchPictures.everySpeed(...arguments)",
-        kind,
-        size[0],
-        size[1],
-        theme,
-        quantities);
+        "return benchPictures.everySpeed(...arguments)", kind, size[0], size[1], theme, quantities);
   }
 
   private static Object run(String script, Object... arguments) {
