@@ -168,7 +168,8 @@ export function createFiles({ state, server, shelf, measures }) {
 
   byId('save-form').addEventListener('submit', (event) => {
     event.preventDefault();
-    save(false);
+    const { kind, title } = state.now.saved;
+    save(kind === 'saved' && title === byId('save-name').value.trim());
   });
   byId('save-replace').addEventListener('click', () => save(true));
 

@@ -171,7 +171,7 @@ function showProblems(found) {
   root.classList.toggle('is-wrong', isWrong);
   document.querySelectorAll('.not-this').forEach((mark) => (mark.hidden = !isWrong));
   byId('wrong').hidden = !isWrong;
-  setText(byId('wrong'), isWrong ? `${problemWords()}: go to the first` : '');
+  setText(byId('wrong'), isWrong ? problemWords() : '');
   setText(byId('inputs-count'), isWrong ? `${problems.length} to put right` : '');
   const list = byId('problems');
   list.hidden = !isWrong;

@@ -13,7 +13,7 @@ const CELLS = [
   { name: 'front', label: 'Front leg', hue: 'front' },
   { name: 'pitch', label: 'Pitch' },
   { name: 'power', label: 'Power' },
-  { name: 'level', label: 'Level speed' },
+  { name: 'level', label: 'Level at' },
   { name: 'window', label: 'Rideable' },
 ];
 
