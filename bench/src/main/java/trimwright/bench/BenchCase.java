@@ -39,4 +39,13 @@ final class BenchCase {
     }
     return speeds;
   }
+
+  /** The Bench's metric grid, 10 to 40 km/h [m/s]. */
+  static List<Double> gridSpeeds() {
+    List<Double> speeds = new ArrayList<>();
+    for (int kmh = 10; kmh <= 40; kmh++) {
+      speeds.add(kmh / 3.6);
+    }
+    return speeds;
+  }
 }

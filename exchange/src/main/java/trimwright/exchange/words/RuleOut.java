@@ -28,7 +28,7 @@ public record RuleOut(String what, String how) {
       list.add(SHIM);
     }
     list.add(STABILIZER);
-    list.add(weed(setup.drive().isPresent()));
+    list.add(setup.drive().isPresent() ? WEED_AND_PROPELLER : WEED);
     list.add(NICK);
     if (setup.battery().isPresent()) {
       list.add(BATTERY);
@@ -53,6 +53,10 @@ public record RuleOut(String what, String how) {
           "The stabilizer upside down",
           "Compare its rounder face and its marks with the maker's drawing; on most, the"
               + " rounder face of the stabilizer looks down.");
+
+  private static final RuleOut WEED_AND_PROPELLER = weed(true);
+
+  private static final RuleOut WEED = weed(false);
 
   private static RuleOut weed(boolean powered) {
     return new RuleOut(

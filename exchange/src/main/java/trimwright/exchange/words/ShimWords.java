@@ -68,17 +68,19 @@ public record ShimWords(String headline, String fitting, String warning) {
     boolean up = degrees > 0;
     boolean above = mounting == Mounting.ABOVE;
     return new ShimWords(
-        "Stabilizer's leading edge "
-            + Shown.decimals(Math.abs(degrees), 2).replaceAll("0$", "")
-            + "° "
-            + (up ? "up" : "down")
-            + ".",
+        "Stabilizer's leading edge " + hundredths(degrees) + "° " + (up ? "up" : "down") + ".",
         "The stabilizer is bolted "
             + (above ? "on top of" : "under")
             + " the fuselage: the shim's thick end goes to the "
             + end(up, above)
             + ", between fuselage and stabilizer.",
         BOLTS);
+  }
+
+  /** With the second decimal only where there is one. */
+  private static String hundredths(double degrees) {
+    String text = Shown.decimals(Math.abs(degrees), 2);
+    return text.endsWith("0") ? text.substring(0, text.length() - 1) : text;
   }
 
   /** The words one after another. */

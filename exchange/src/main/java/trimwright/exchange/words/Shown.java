@@ -11,6 +11,14 @@ import trimwright.exchange.unit.Unit;
  * places.
  */
 public final class Shown {
+  private static final double[] POWERS = {1, 10, 100, 1000};
+
+  /** Below this a double tells a millionth of one from nothing. */
+  private static final double LARGEST = 1e9;
+
+  /** A half less a millionth: far more than the product's rounding below {@link #LARGEST}. */
+  private static final double SURELY_NEARER = 0.5 - 1e-6;
+
   private Shown() {}
 
   /**
@@ -67,6 +75,14 @@ public final class Shown {
    * @throws NumberFormatException if the value is not finite
    */
   public static BigDecimal rounded(double value, int decimals) {
+    if (decimals < POWERS.length) {
+      double scaled = value * POWERS[decimals];
+      double whole = Math.rint(scaled);
+      // Away from halves the nearest whole is beyond doubt, and the way over text is slow.
+      if (Math.abs(scaled) < LARGEST && Math.abs(scaled - whole) < SURELY_NEARER) {
+        return BigDecimal.valueOf((long) whole, decimals);
+      }
+    }
     return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
   }
 
