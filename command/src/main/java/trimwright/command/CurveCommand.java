@@ -10,6 +10,7 @@ import trimwright.desk.SpeedRange;
 import trimwright.exchange.picture.CurvePicture;
 import trimwright.exchange.picture.PictureStyle;
 import trimwright.exchange.read.CaseFile;
+import trimwright.exchange.unit.Measures;
 import trimwright.exchange.write.CurveWriter;
 import trimwright.kernel.trim.Curve;
 
@@ -82,7 +83,11 @@ final class CurveCommand implements Callable<Integer> {
       double marked = caseFile.rideCase().rider().wishedSpeed();
       picture.write(
           CurvePicture.sheet(
-              caseFile, curve, marked, PictureStyle.light(PICTURE_WIDTH, PICTURE_HEIGHT)));
+              caseFile,
+              curve,
+              marked,
+              Measures.METRIC,
+              PictureStyle.light(PICTURE_WIDTH, PICTURE_HEIGHT)));
     }
     console.print(
         form.text(

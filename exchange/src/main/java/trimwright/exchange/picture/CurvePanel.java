@@ -3,6 +3,8 @@ package trimwright.exchange.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import trimwright.exchange.unit.Measures;
+import trimwright.exchange.unit.Unit;
 import trimwright.exchange.words.Shown;
 import trimwright.kernel.trim.Curve;
 import trimwright.kernel.trim.EvenFeetSpeed;
@@ -20,6 +22,9 @@ final class CurvePanel {
   private final Palette palette;
   private final Curve curve;
   private final CurveQuantity quantity;
+  private final Measures measures;
+  private final Unit speed;
+  private final List<CurveQuantity.Line> lines;
   private final SpeedAxis axis;
   private final Box plot;
   private final double low;
@@ -37,6 +42,7 @@ final class CurvePanel {
       PictureStyle style,
       Curve curve,
       CurveQuantity quantity,
+      Measures measures,
       SpeedAxis axis,
       Box box,
       double right) {
@@ -45,9 +51,12 @@ final class CurvePanel {
     this.palette = style.palette();
     this.curve = curve;
     this.quantity = quantity;
+    this.measures = measures;
+    this.speed = measures.unit(Unit.KILOMETRE_PER_HOUR);
+    this.lines = quantity.lines(measures);
     this.axis = axis;
     this.plot = box;
-    double[] range = range(curve, quantity);
+    double[] range = range(curve, quantity, measures);
     this.low = range[0];
     this.high = range[1];
     this.placer =
@@ -57,8 +66,9 @@ final class CurvePanel {
   }
 
   /** The ticks' numbers, for the room they need. */
-  static List<String> numbers(Curve curve, CurveQuantity quantity, double height, double size) {
-    double[] range = range(curve, quantity);
+  static List<String> numbers(
+      Curve curve, CurveQuantity quantity, Measures measures, double height, double size) {
+    double[] range = range(curve, quantity, measures);
     int steps = steps(height, size);
     int decimals = Ticks.decimals(Ticks.step(range[0], range[1], steps));
     return Ticks.between(range[0], range[1], steps).stream().map(t -> signed(t, decimals)).toList();
@@ -68,11 +78,12 @@ final class CurvePanel {
     return Math.max(2, Math.min(6, (int) (height / (2.4 * size))));
   }
 
-  private static double[] range(Curve curve, CurveQuantity quantity) {
+  private static double[] range(Curve curve, CurveQuantity quantity, Measures measures) {
+    List<CurveQuantity.Line> lines = quantity.lines(measures);
     double low = quantity.always()[0];
     double high = quantity.always()[1];
     for (TrimOutcome outcome : curve.outcomes()) {
-      for (CurveQuantity.Line line : quantity.lines()) {
+      for (CurveQuantity.Line line : lines) {
         OptionalDouble value =
             outcome.findPoint().map(p -> line.value().apply(p)).orElseGet(OptionalDouble::empty);
         if (value.isPresent()) {
@@ -85,15 +96,15 @@ final class CurvePanel {
     return new double[] {low < 0 ? low - margin : low, high + margin};
   }
 
-  void draw(double markedKmh) {
+  void draw(double marked) {
     title();
     window();
     grid();
     List<Label> labels = new ArrayList<>();
-    for (CurveQuantity.Line line : quantity.lines()) {
+    for (CurveQuantity.Line line : lines) {
       line(line, labels);
     }
-    mark(markedKmh, labels);
+    mark(marked, labels);
     markers(labels);
     svg.box(plot, "plot")
         .with("fill", "none")
@@ -125,17 +136,17 @@ final class CurvePanel {
         new Box(
             plot.x(),
             plot.y() - height - 3,
-            placer.width(quantity.title(), quantity.unit()),
+            placer.width(quantity.title(), quantity.unit(measures)),
             height);
-    svg.text(quantity.title(), quantity.unit(), box, palette.ink());
+    svg.text(quantity.title(), quantity.unit(measures), box, palette.ink());
   }
 
   /** The rideable stretches as tint, everything else hatched. */
   private void window() {
     double at = axis.from();
     for (SpeedInterval interval : curve.rideableIntervals()) {
-      double from = axis.clamped(Shown.kmh(interval.from()));
-      double to = axis.clamped(Shown.kmh(interval.to()));
+      double from = axis.clamped(speed.fromSi(interval.from()));
+      double to = axis.clamped(speed.fromSi(interval.to()));
       if (to > from) {
         hatch(axis.x(at), axis.x(from));
         svg.box(new Box(axis.x(from), plot.y(), axis.x(to) - axis.x(from), plot.height()), "window")
@@ -199,7 +210,7 @@ final class CurvePanel {
       OptionalDouble value =
           outcome.findPoint().map(p -> line.value().apply(p)).orElseGet(OptionalDouble::empty);
       if (value.isPresent()) {
-        last = new Dot(axis.x(Shown.kmh(outcome.speed())), y(value.getAsDouble()));
+        last = new Dot(axis.x(speed.fromSi(outcome.speed())), y(value.getAsDouble()));
         run.add(last);
       } else {
         run(line, run);
@@ -237,20 +248,20 @@ final class CurvePanel {
   }
 
   /** The upright line at the chosen speed, with what each curve has there. */
-  private void mark(double kmh, List<Label> labels) {
-    if (!axis.holds(kmh)) {
+  private void mark(double at, List<Label> labels) {
+    if (!axis.holds(at)) {
       return;
     }
-    Dot top = new Dot(axis.x(kmh), plot.y());
-    Dot bottom = new Dot(axis.x(kmh), plot.bottom());
+    Dot top = new Dot(axis.x(at), plot.y());
+    Dot bottom = new Dot(axis.x(at), plot.bottom());
     svg.line(top, bottom, "mark").with("stroke", palette.action()).with("stroke-width", 2).end();
     placer.avoid(List.of(new Stroke(top, bottom)));
     boolean any = false;
-    for (CurveQuantity.Line line : quantity.lines()) {
-      OptionalDouble value = findValue(line, kmh);
+    for (CurveQuantity.Line line : lines) {
+      OptionalDouble value = findValue(line, at);
       if (value.isPresent()) {
         any = true;
-        Dot dot = new Dot(axis.x(kmh), y(value.getAsDouble()));
+        Dot dot = new Dot(axis.x(at), y(value.getAsDouble()));
         svg.circle(dot, DOT, "mark-dot")
             .with("fill", paint(line.hue()))
             .with("stroke", palette.surface())
@@ -259,28 +270,34 @@ final class CurvePanel {
         String text = signed(value.getAsDouble(), quantity.decimals());
         labels.add(
             0,
-            new Label(List.of(text), quantity.unit(), dot, palette.ink(), true, Label.Side.RIGHT));
+            new Label(
+                List.of(text),
+                quantity.unit(measures),
+                dot,
+                palette.ink(),
+                true,
+                Label.Side.RIGHT));
         placer.keepFree(dotBox(dot));
       }
     }
     if (!any) {
-      Dot middle = new Dot(axis.x(kmh), plot.y() + plot.height() / 2);
+      Dot middle = new Dot(axis.x(at), plot.y() + plot.height() / 2);
       labels.add(0, Label.of("no trim", middle, palette.muted()));
     }
   }
 
   /** A line's value between the two speeds computed next to a speed; none beside a gap. */
-  private OptionalDouble findValue(CurveQuantity.Line line, double kmh) {
+  private OptionalDouble findValue(CurveQuantity.Line line, double at) {
     List<TrimOutcome> all = curve.outcomes();
     for (int i = 0; i < all.size(); i++) {
-      double here = Shown.kmh(all.get(i).speed());
+      double here = speed.fromSi(all.get(i).speed());
       OptionalDouble value =
           all.get(i).findPoint().map(p -> line.value().apply(p)).orElseGet(OptionalDouble::empty);
-      if (Math.abs(here - kmh) < 1e-6) {
+      if (Math.abs(here - at) < 1e-6) {
         return value;
       }
-      if (i + 1 < all.size() && here < kmh && kmh < Shown.kmh(all.get(i + 1).speed())) {
-        double next = Shown.kmh(all.get(i + 1).speed());
+      if (i + 1 < all.size() && here < at && at < speed.fromSi(all.get(i + 1).speed())) {
+        double next = speed.fromSi(all.get(i + 1).speed());
         OptionalDouble after =
             all.get(i + 1)
                 .findPoint()
@@ -289,7 +306,7 @@ final class CurvePanel {
         if (value.isEmpty() || after.isEmpty()) {
           return OptionalDouble.empty();
         }
-        double share = (kmh - here) / (next - here);
+        double share = (at - here) / (next - here);
         return OptionalDouble.of(
             value.getAsDouble() + share * (after.getAsDouble() - value.getAsDouble()));
       }
@@ -300,34 +317,34 @@ final class CurvePanel {
   /** Level speed on pitch, even-feet speeds on the feet. */
   private void markers(List<Label> labels) {
     if (quantity == CurveQuantity.PITCH && curve.levelSpeed().isPresent()) {
-      marker("level", Shown.kmh(curve.levelSpeed().getAsDouble()), 0, labels);
+      marker("level", speed.fromSi(curve.levelSpeed().getAsDouble()), 0, labels);
     }
     if (quantity == CurveQuantity.FOOT_SHARE) {
       for (EvenFeetSpeed even : curve.evenFeetSpeeds()) {
-        marker("even feet", Shown.kmh(even.speed()), 50, labels);
+        marker("even feet", speed.fromSi(even.speed()), 50, labels);
       }
     }
     if (quantity == CurveQuantity.LEGS) {
       for (EvenFeetSpeed even : curve.evenFeetSpeeds()) {
-        OptionalDouble half = findValue(quantity.lines().get(0), Shown.kmh(even.speed()));
+        OptionalDouble half = findValue(lines.get(0), speed.fromSi(even.speed()));
         if (half.isPresent()) {
-          marker("even feet", Shown.kmh(even.speed()), half.getAsDouble(), labels);
+          marker("even feet", speed.fromSi(even.speed()), half.getAsDouble(), labels);
         }
       }
     }
   }
 
-  private void marker(String name, double kmh, double value, List<Label> labels) {
-    if (!axis.holds(kmh)) {
+  private void marker(String name, double at, double value, List<Label> labels) {
+    if (!axis.holds(at)) {
       return;
     }
-    Dot dot = new Dot(axis.x(kmh), y(value));
+    Dot dot = new Dot(axis.x(at), y(value));
     svg.circle(dot, DOT, "marker")
         .with("fill", palette.surface())
         .with("stroke", palette.ink())
         .with("stroke-width", 2)
         .end();
-    String number = Shown.decimals(kmh, 1);
+    String number = Shown.decimals(at, 1);
     labels.add(
         new Label(
             List.of(name + " " + number, name), "", dot, palette.ink(), true, Label.Side.ABOVE));

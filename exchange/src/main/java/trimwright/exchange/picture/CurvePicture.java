@@ -3,6 +3,7 @@ package trimwright.exchange.picture;
 import java.util.List;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.unit.Measures;
+import trimwright.exchange.unit.Unit;
 import trimwright.exchange.words.Shown;
 import trimwright.exchange.words.VerdictWords;
 import trimwright.kernel.trim.Curve;
@@ -26,6 +27,7 @@ public final class CurvePicture {
    * @param curve its curve
    * @param quantity what to show
    * @param markedSpeed the chosen speed [m/s]
+   * @param measures units of its numbers
    * @param style how to draw
    * @return SVG text
    */
@@ -34,8 +36,9 @@ public final class CurvePicture {
       Curve curve,
       CurveQuantity quantity,
       double markedSpeed,
+      Measures measures,
       PictureStyle style) {
-    return draw(caseFile, curve, List.of(quantity), markedSpeed, style);
+    return draw(caseFile, curve, List.of(quantity), markedSpeed, measures, style);
   }
 
   /**
@@ -44,12 +47,13 @@ public final class CurvePicture {
    * @param caseFile the case
    * @param curve its curve
    * @param markedSpeed the chosen speed [m/s]
+   * @param measures units of its numbers
    * @param style how to draw
    * @return SVG text
    */
   public static String sheet(
-      CaseFile caseFile, Curve curve, double markedSpeed, PictureStyle style) {
-    return draw(caseFile, curve, SHEET, markedSpeed, style);
+      CaseFile caseFile, Curve curve, double markedSpeed, Measures measures, PictureStyle style) {
+    return draw(caseFile, curve, SHEET, markedSpeed, measures, style);
   }
 
   private static String draw(
@@ -57,8 +61,10 @@ public final class CurvePicture {
       Curve curve,
       List<CurveQuantity> wanted,
       double markedSpeed,
+      Measures measures,
       PictureStyle style) {
     List<CurveQuantity> quantities = wanted.stream().map(q -> q.on(curve)).toList();
+    Unit speed = measures.unit(Unit.KILOMETRE_PER_HOUR);
     double size = style.fontSize();
     double line = TextSize.LINE * size;
     double title = line + 5;
@@ -68,28 +74,32 @@ public final class CurvePicture {
     double left = EDGE;
     double names = 0;
     for (CurveQuantity quantity : quantities) {
-      for (String number : CurvePanel.numbers(curve, quantity, height, size)) {
+      for (String number : CurvePanel.numbers(curve, quantity, measures, height, size)) {
         left = Math.max(left, EDGE + 5 + TextSize.width(number, size));
       }
-      for (CurveQuantity.Line one : quantity.lines()) {
+      for (CurveQuantity.Line one : quantity.lines(measures)) {
         names = Math.max(names, TextSize.width(one.name(), size) + 14);
       }
     }
     double right =
         style.width() - EDGE - (style.width() >= NAME_MARGIN_FROM && runsOut(curve) ? names : size);
-    SpeedAxis axis = SpeedAxis.of(curve, left, right);
-    double marked = Shown.kmh(markedSpeed);
+    SpeedAxis axis = SpeedAxis.of(curve, speed, left, right);
+    double marked = speed.fromSi(markedSpeed);
     Svg svg =
         new Svg(
             style,
             heading(quantities) + " of " + caseFile.name() + " against speed",
-            VerdictWords.speeds(curve, Measures.METRIC)
+            VerdictWords.speeds(curve, measures)
                 + " The upright line stands at "
                 + Shown.decimals(marked, 1)
-                + " km/h.",
-            "data-speed-from-kmh",
+                + " "
+                + speed.symbol()
+                + ".",
+            "data-speed-unit",
+            speed.symbol(),
+            "data-speed-from",
             Double.toString(axis.from()),
-            "data-speed-to-kmh",
+            "data-speed-to",
             Double.toString(axis.to()),
             "data-x-from",
             Svg.number(left),
@@ -101,10 +111,11 @@ public final class CurvePicture {
     double y = EDGE;
     for (CurveQuantity quantity : quantities) {
       Box plot = new Box(left, y + title, right - left, Math.max(1, height));
-      new CurvePanel(svg, style, curve, quantity, axis, plot, style.width() - 2).draw(marked);
+      new CurvePanel(svg, style, curve, quantity, measures, axis, plot, style.width() - 2)
+          .draw(marked);
       y += title + height + EDGE;
     }
-    axisNumbers(svg, style, axis, marked, y - EDGE);
+    axisNumbers(svg, style, axis, speed.symbol(), marked, y - EDGE);
     return svg.text();
   }
 
@@ -116,7 +127,7 @@ public final class CurvePicture {
   }
 
   private static void axisNumbers(
-      Svg svg, PictureStyle style, SpeedAxis axis, double marked, double bottom) {
+      Svg svg, PictureStyle style, SpeedAxis axis, String unit, double marked, double bottom) {
     double size = style.fontSize();
     double height = TextSize.LINE * size;
     double y = bottom + height / 2 + 1;
@@ -124,16 +135,16 @@ public final class CurvePicture {
     Box chosen = null;
     if (axis.holds(marked)) {
       String text = Shown.decimals(marked, 1);
-      double width = TextSize.width(text + " km/h", size);
+      double width = TextSize.width(text + " " + unit, size);
       double x = Math.max(2, Math.min(style.width() - 2 - width, axis.x(marked) - width / 2));
       chosen = new Box(x, y, width, height);
-      svg.text(text, "km/h", chosen, palette.action());
+      svg.text(text, unit, chosen, palette.action());
     }
-    double unit = TextSize.width("km/h", size);
-    Box unitBox = new Box(style.width() - 2 - unit, y, unit, height);
+    double unitWidth = TextSize.width(unit, size);
+    Box unitBox = new Box(style.width() - 2 - unitWidth, y, unitWidth, height);
     boolean unitShown = chosen == null;
     if (unitShown) {
-      svg.text("km/h", "", unitBox, palette.muted());
+      svg.text(unit, "", unitBox, palette.muted());
     }
     for (double tick : axis.ticks(size)) {
       String text = Shown.decimals(tick, 0);

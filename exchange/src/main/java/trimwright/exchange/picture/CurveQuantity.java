@@ -3,28 +3,30 @@ package trimwright.exchange.picture;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import trimwright.exchange.words.Shown;
+import java.util.function.ToDoubleFunction;
+import trimwright.exchange.unit.Measures;
+import trimwright.exchange.unit.Unit;
 import trimwright.kernel.trim.Curve;
 import trimwright.kernel.trim.TrimPoint;
 
 /** What a curve picture shows against speed. */
 public enum CurveQuantity {
   /** Deck pitch. */
-  PITCH("Pitch, nose-up", "°", 1),
+  PITCH("Pitch, nose-up", Unit.DEGREE, 1),
   /** Share of the load on the front foot. */
-  FOOT_SHARE("Load on the front foot", "%", 0),
-  /** Kilograms per leg. */
-  LEGS("Load per leg", "kg", 0),
+  FOOT_SHARE("Load on the front foot", Unit.PERCENT, 0),
+  /** Load per leg, as kilograms or pounds. */
+  LEGS("Load per leg", Unit.KILOGRAM, 0),
   /** Electric power; {@link #THRUST} stands in where there is no drive. */
-  POWER("Electric power", "W", 0),
+  POWER("Electric power", Unit.WATT, 0),
   /** Thrust. */
-  THRUST("Thrust needed", "N", 0);
+  THRUST("Thrust needed", Unit.NEWTON, 0);
 
   private final String title;
-  private final String unit;
+  private final Unit unit;
   private final int decimals;
 
-  CurveQuantity(String title, String unit, int decimals) {
+  CurveQuantity(String title, Unit unit, int decimals) {
     this.title = title;
     this.unit = unit;
     this.decimals = decimals;
@@ -35,9 +37,14 @@ public enum CurveQuantity {
     return title;
   }
 
-  /** Symbol of the unit shown. */
-  public String unit() {
-    return unit;
+  /**
+   * The unit shown.
+   *
+   * @param measures that the reader reads
+   * @return its symbol
+   */
+  public String unit(Measures measures) {
+    return measures.unit(unit).symbol();
   }
 
   /** Decimals of a value read off the curve. */
@@ -70,16 +77,17 @@ public enum CurveQuantity {
     ACTION
   }
 
-  List<Line> lines() {
+  List<Line> lines(Measures measures) {
+    Unit shown = measures.unit(unit);
     return switch (this) {
-      case PITCH -> List.of(line("pitch", Hue.INK, p -> some(Shown.degrees(p.pitch()))));
-      case FOOT_SHARE -> List.of(line("front foot", Hue.FRONT, p -> some(100 * p.footShare())));
+      case PITCH -> List.of(line("pitch", Hue.INK, shown, TrimPoint::pitch));
+      case FOOT_SHARE -> List.of(line("front foot", Hue.FRONT, shown, TrimPoint::footShare));
       case LEGS ->
           List.of(
-              line("front leg", Hue.FRONT, p -> some(p.frontLeg())),
-              line("back leg", Hue.BACK, p -> some(p.backLeg())));
-      case POWER -> List.of(line("power", Hue.ACTION, TrimPoint::electricPower));
-      case THRUST -> List.of(line("thrust", Hue.ACTION, p -> some(p.thrust())));
+              line("front leg", Hue.FRONT, shown, TrimPoint::frontLeg),
+              line("back leg", Hue.BACK, shown, TrimPoint::backLeg));
+      case POWER -> List.of(new Line("power", Hue.ACTION, TrimPoint::electricPower));
+      case THRUST -> List.of(line("thrust", Hue.ACTION, shown, TrimPoint::thrust));
     };
   }
 
@@ -93,11 +101,13 @@ public enum CurveQuantity {
     };
   }
 
-  private static Line line(String name, Hue hue, Function<TrimPoint, OptionalDouble> value) {
-    return new Line(name, hue, value);
-  }
-
-  private static OptionalDouble some(double value) {
-    return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
+  private static Line line(String name, Hue hue, Unit shown, ToDoubleFunction<TrimPoint> value) {
+    return new Line(
+        name,
+        hue,
+        point -> {
+          double si = value.applyAsDouble(point);
+          return Double.isFinite(si) ? OptionalDouble.of(shown.fromSi(si)) : OptionalDouble.empty();
+        });
   }
 }

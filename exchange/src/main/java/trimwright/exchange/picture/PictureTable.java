@@ -4,6 +4,9 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import trimwright.exchange.read.CaseFile;
+import trimwright.exchange.unit.Measures;
+import trimwright.exchange.unit.Unit;
+import trimwright.exchange.words.Amounts;
 import trimwright.exchange.words.ReasonWords;
 import trimwright.exchange.words.Shown;
 import trimwright.kernel.trim.Curve;
@@ -20,44 +23,49 @@ public final class PictureTable {
    *
    * @param caseFile the case
    * @param curve its curve
+   * @param measures units of its numbers
    * @return one {@code table} element
    */
-  public static String curve(CaseFile caseFile, Curve curve) {
+  public static String curve(CaseFile caseFile, Curve curve, Measures measures) {
+    Unit speed = measures.unit(Unit.KILOMETRE_PER_HOUR);
+    Unit mass = measures.unit(Unit.KILOGRAM);
     CurveQuantity effort = CurveQuantity.POWER.on(curve);
     StringBuilder out = start(caseFile.name() + " against speed");
     out.append("<thead><tr>");
     for (String head :
         List.of(
-            "Speed, km/h",
+            "Speed, " + speed.symbol(),
             "Pitch, degrees nose-up",
             "Front foot, %",
-            "Front leg, kg",
-            "Back leg, kg",
-            effort.title() + ", " + effort.unit(),
+            "Front leg, " + mass.symbol(),
+            "Back leg, " + mass.symbol(),
+            effort.title() + ", " + effort.unit(measures),
             "Remark")) {
       out.append("<th scope=\"col\">").append(Svg.escaped(head)).append("</th>");
     }
     out.append("</tr></thead>\n<tbody>\n");
     for (TrimOutcome outcome : curve.outcomes()) {
       out.append("<tr><th scope=\"row\">");
-      out.append(Shown.decimals(Shown.kmh(outcome.speed()), 1)).append("</th>");
+      out.append(Shown.decimals(speed.fromSi(outcome.speed()), 1)).append("</th>");
       if (outcome instanceof TrimOutcome.NoTrim none) {
         out.append("<td>-</td>".repeat(5));
         cell(out, ReasonWords.brief(none.reason()));
       } else {
-        point(out, outcome.findPoint().orElseThrow(), effort);
+        point(out, outcome.findPoint().orElseThrow(), effort, measures);
       }
       out.append("</tr>\n");
     }
     return out.append("</tbody>\n</table>\n").toString();
   }
 
-  private static void point(StringBuilder out, TrimPoint point, CurveQuantity effort) {
+  private static void point(
+      StringBuilder out, TrimPoint point, CurveQuantity effort, Measures measures) {
+    Unit mass = measures.unit(Unit.KILOGRAM);
     cell(out, CurvePanel.signed(Shown.degrees(point.pitch()), 1));
     cell(out, CurvePanel.signed(point.footShare() * 100, 0));
-    cell(out, CurvePanel.signed(point.frontLeg(), 0));
-    cell(out, CurvePanel.signed(point.backLeg(), 0));
-    var value = effort.lines().get(0).value().apply(point);
+    cell(out, CurvePanel.signed(mass.fromSi(point.frontLeg()), 0));
+    cell(out, CurvePanel.signed(mass.fromSi(point.backLeg()), 0));
+    var value = effort.lines(measures).get(0).value().apply(point);
     cell(out, value.isPresent() ? CurvePanel.signed(value.getAsDouble(), 0) : "-");
     cell(out, remark(point.brokenLimits()));
   }
@@ -73,28 +81,26 @@ public final class PictureTable {
    *
    * @param caseFile the case
    * @param point where it trims
+   * @param measures units of its numbers
    * @return one {@code table} element
    */
-  public static String sideView(CaseFile caseFile, TrimPoint point) {
+  public static String sideView(CaseFile caseFile, TrimPoint point, Measures measures) {
+    Amounts amounts = Amounts.of(measures);
     StringBuilder out =
-        start(
-            caseFile.name()
-                + " at "
-                + Shown.decimals(Shown.kmh(point.speed()), 1)
-                + " km/h, from the side");
+        start(caseFile.name() + " at " + amounts.speed(point.speed()) + ", from the side");
     out.append("<tbody>\n");
     row(out, "Deck", Shown.nose(Shown.degrees(point.pitch())));
-    row(out, "Front foot", number(point.frontLeg()) + " kg");
-    row(out, "Back foot", number(point.backLeg()) + " kg");
+    row(out, "Front foot", amounts.mass(point.frontLeg()));
+    row(out, "Back foot", amounts.mass(point.backLeg()));
     row(
         out,
         "Pressure centre ahead of the mast",
-        number(Shown.mm(point.footPressureAheadOfMast())) + " mm");
-    row(out, "Front wing, up", number(point.frontWingLift()) + " N");
-    row(out, "Stabilizer, up", number(point.stabilizerLift()) + " N");
-    row(out, "Thrust", number(point.thrust()) + " N");
-    row(out, "Drag", number(point.drag()) + " N");
-    row(out, "Depth of the front wing", number(Shown.mm(caseFile.rideCase().immersion())) + " mm");
+        minus(amounts.length(point.footPressureAheadOfMast())));
+    row(out, "Front wing, up", minus(amounts.force(point.frontWingLift())));
+    row(out, "Stabilizer, up", minus(amounts.force(point.stabilizerLift())));
+    row(out, "Thrust", minus(amounts.force(point.thrust())));
+    row(out, "Drag", minus(amounts.force(point.drag())));
+    row(out, "Depth of the front wing", amounts.length(caseFile.rideCase().immersion()));
     return out.append("</tbody>\n</table>\n").toString();
   }
 
@@ -114,7 +120,7 @@ public final class PictureTable {
     out.append("<td>").append(Svg.escaped(value)).append("</td>");
   }
 
-  private static String number(double value) {
-    return CurvePanel.signed(value, 0);
+  private static String minus(String amount) {
+    return amount.replace('-', '\u2212');
   }
 }

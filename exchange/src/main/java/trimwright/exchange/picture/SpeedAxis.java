@@ -1,14 +1,14 @@
 package trimwright.exchange.picture;
 
 import java.util.List;
-import trimwright.exchange.words.Shown;
+import trimwright.exchange.unit.Unit;
 import trimwright.kernel.trim.Curve;
 
 /**
- * The speed axis that all panels of a sheet share, in km/h.
+ * The speed axis that all panels of a sheet share, in the unit shown.
  *
- * @param from lowest speed [km/h]
- * @param to highest speed [km/h]
+ * @param from lowest speed [km/h or mph]
+ * @param to highest speed [km/h or mph]
  * @param left where the lowest stands [px]
  * @param right where the highest stands [px]
  */
@@ -16,12 +16,12 @@ record SpeedAxis(double from, double to, double left, double right) {
   /** Room that a tick's number needs [letters]. */
   private static final double TICK_ROOM = 4;
 
-  static SpeedAxis of(Curve curve, double left, double right) {
+  static SpeedAxis of(Curve curve, Unit unit, double left, double right) {
     double from = Double.POSITIVE_INFINITY;
     double to = Double.NEGATIVE_INFINITY;
     for (var outcome : curve.outcomes()) {
-      from = Math.min(from, Shown.kmh(outcome.speed()));
-      to = Math.max(to, Shown.kmh(outcome.speed()));
+      from = Math.min(from, unit.fromSi(outcome.speed()));
+      to = Math.max(to, unit.fromSi(outcome.speed()));
     }
     if (!(to > from)) {
       // One speed or none: a stretch around it, so that there is an axis at all.
@@ -32,16 +32,16 @@ record SpeedAxis(double from, double to, double left, double right) {
     return new SpeedAxis(from, to, left, right);
   }
 
-  double x(double kmh) {
-    return left + (kmh - from) / (to - from) * (right - left);
+  double x(double speed) {
+    return left + (speed - from) / (to - from) * (right - left);
   }
 
-  boolean holds(double kmh) {
-    return kmh >= from - 1e-9 && kmh <= to + 1e-9;
+  boolean holds(double speed) {
+    return speed >= from - 1e-9 && speed <= to + 1e-9;
   }
 
-  double clamped(double kmh) {
-    return Math.max(from, Math.min(to, kmh));
+  double clamped(double speed) {
+    return Math.max(from, Math.min(to, speed));
   }
 
   List<Double> ticks(double fontSize) {

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.w3c.dom.Element;
+import trimwright.exchange.unit.Measures;
 import trimwright.exchange.write.Samples;
 import trimwright.kernel.trim.Curve;
 import trimwright.kernel.trim.TrimOutcome;
@@ -31,12 +32,13 @@ class CurvePictureTest {
             Samples.curve(),
             quantity,
             kmh * Samples.KMH,
+            Measures.METRIC,
             PictureStyle.light(width, 280)));
   }
 
   private static double x(Drawn drawn, double kmh) {
-    double from = Drawn.number(drawn.root(), "data-speed-from-kmh");
-    double to = Drawn.number(drawn.root(), "data-speed-to-kmh");
+    double from = Drawn.number(drawn.root(), "data-speed-from");
+    double to = Drawn.number(drawn.root(), "data-speed-to");
     double left = Drawn.number(drawn.root(), "data-x-from");
     double right = Drawn.number(drawn.root(), "data-x-to");
     return left + (kmh - from) / (to - from) * (right - left);
@@ -95,6 +97,7 @@ class CurvePictureTest {
                 gap,
                 CurveQuantity.PITCH,
                 24 * Samples.KMH,
+                Measures.METRIC,
                 PictureStyle.sun(390, 240)));
     assertThat(picture.kind("curve")).hasSize(2);
     assertThat(picture.texts()).extracting(Drawn.Text::text).contains("no trim");
@@ -120,10 +123,32 @@ class CurvePictureTest {
                 Samples.emptyCurve(),
                 quantity,
                 6 * Samples.KMH,
+                Measures.METRIC,
                 PictureStyle.light(390, 240)));
     assertThat(empty.kind("curve")).isEmpty();
     assertThat(empty.kind("hatch")).hasSize(1);
     assertThat(empty.overlap()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @EnumSource(CurveQuantity.class)
+  void imperialHasNoMetricUnitAndTheSameShape(CurveQuantity quantity) {
+    Drawn imperial =
+        Drawn.of(
+            CurvePicture.svg(
+                Samples.caseFile(),
+                Samples.curve(),
+                quantity,
+                20 * Samples.KMH,
+                Measures.IMPERIAL,
+                PictureStyle.light(820, 280)));
+    assertThat(imperial.texts())
+        .extracting(Drawn.Text::text)
+        .noneMatch(text -> text.matches(".*(km/h|kg|N)$"))
+        .anyMatch(text -> text.contains("mph"));
+    // One speed, one place: the axis changes its numbers and not its shape.
+    double metric = Drawn.number(drawn(quantity, 20, 820).one("mark"), "x1");
+    assertThat(Drawn.number(imperial.one("mark"), "x1")).isCloseTo(metric, within(20.0));
   }
 
   @Test
@@ -134,6 +159,7 @@ class CurvePictureTest {
                 Samples.caseFile(),
                 Samples.curve(),
                 25 * Samples.KMH,
+                Measures.METRIC,
                 PictureStyle.light(820, 600)));
     assertThat(sheet.kind("plot")).hasSize(3);
     assertThat(sheet.kind("mark")).hasSize(3);
@@ -146,7 +172,8 @@ class CurvePictureTest {
   void labelsNeverOverlapAndNeverLeaveThePicture(
       @ForAll @DoubleRange(min = 8, max = 42) double kmh,
       @ForAll @DoubleRange(min = 320, max = 1280) double width,
-      @ForAll CurveQuantity quantity) {
+      @ForAll CurveQuantity quantity,
+      @ForAll Measures measures) {
     for (String svg :
         List.of(
             CurvePicture.svg(
@@ -154,11 +181,13 @@ class CurvePictureTest {
                 Samples.curve(),
                 quantity,
                 kmh * Samples.KMH,
+                measures,
                 PictureStyle.sun(width, 240)),
             CurvePicture.sheet(
                 Samples.caseFile(),
                 Samples.curve(),
                 kmh * Samples.KMH,
+                measures,
                 PictureStyle.light(width, 600)))) {
       assertThat(Drawn.of(svg).overlap()).isEmpty();
       assertThat(Drawn.of(svg).outside()).isEmpty();

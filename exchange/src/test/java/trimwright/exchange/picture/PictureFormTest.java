@@ -8,6 +8,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
+import trimwright.exchange.unit.Measures;
 import trimwright.exchange.write.Samples;
 import trimwright.kernel.surface.WingShape;
 
@@ -17,9 +18,11 @@ class PictureFormTest {
   private static List<String> pictures(PictureStyle style) {
     List<String> all = new ArrayList<>();
     all.add(SideView.svg(Samples.caseFile(), Samples.pointAt(20), style));
-    all.add(CurvePicture.sheet(Samples.caseFile(), Samples.curve(), 5, style));
+    all.add(CurvePicture.sheet(Samples.caseFile(), Samples.curve(), 5, Measures.METRIC, style));
     for (CurveQuantity quantity : CurveQuantity.values()) {
-      all.add(CurvePicture.svg(Samples.caseFile(), Samples.curve(), quantity, 5, style));
+      all.add(
+          CurvePicture.svg(
+              Samples.caseFile(), Samples.curve(), quantity, 5, Measures.METRIC, style));
     }
     all.add(PlanformPicture.svg("wing <1>", WING, PlanformPicture.Role.FRONT, style));
     return all;
@@ -94,12 +97,14 @@ class PictureFormTest {
 
   @Test
   void tablesBehindThePicturesAreWellFormedToo() {
-    Drawn curve = Drawn.of(PictureTable.curve(Samples.caseFile(), Samples.curve()));
+    Drawn curve =
+        Drawn.of(PictureTable.curve(Samples.caseFile(), Samples.curve(), Measures.METRIC));
     assertThat(curve.root().getTagName()).isEqualTo("table");
     assertThat(curve.root().getElementsByTagName("tr").getLength()).isEqualTo(32);
     assertThat(curve.root().getElementsByTagName("caption").item(0).getTextContent())
         .contains("Sample <rider>");
-    Drawn side = Drawn.of(PictureTable.sideView(Samples.caseFile(), Samples.pointAt(20)));
+    Drawn side =
+        Drawn.of(PictureTable.sideView(Samples.caseFile(), Samples.pointAt(20), Measures.METRIC));
     assertThat(side.root().getTextContent()).contains("2.9° nose-up", "Front foot");
   }
 

@@ -142,10 +142,19 @@ final class Documents {
     for (CurveQuantity quantity : CurveQuantity.values()) {
       all.put(
           quantity.name(),
-          CurvePicture.svg(Samples.caseFile(), Samples.curve(), quantity, 20 * Samples.KMH, style));
+          CurvePicture.svg(
+              Samples.caseFile(),
+              Samples.curve(),
+              quantity,
+              20 * Samples.KMH,
+              Measures.METRIC,
+              style));
     }
-    all.put("picture table", PictureTable.curve(Samples.caseFile(), Samples.curve()));
-    all.put("side table", PictureTable.sideView(Samples.caseFile(), Samples.pointAt(20)));
+    all.put(
+        "picture table", PictureTable.curve(Samples.caseFile(), Samples.curve(), Measures.METRIC));
+    all.put(
+        "side table",
+        PictureTable.sideView(Samples.caseFile(), Samples.pointAt(20), Measures.METRIC));
     return all;
   }
 
