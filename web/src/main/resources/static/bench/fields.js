@@ -29,6 +29,7 @@ const INSIDE = /\.(section|stations)(\..*)?$/;
 export function createFields(host, { list, repeated, state, measures, help }) {
   let controls = new Map();
   let planforms = new Map();
+  let optional = new Map();
   let shape = '';
 
   /** The fields of the case in hand: the single ones, and those of its lists. */
@@ -43,6 +44,7 @@ export function createFields(host, { list, repeated, state, measures, help }) {
   function build() {
     controls = new Map();
     planforms = new Map();
+    optional = new Map();
     const groups = new Map();
     for (const field of listAll()) {
       const group = field.group.replace(INSIDE, '');
@@ -60,20 +62,22 @@ export function createFields(host, { list, repeated, state, measures, help }) {
     const usual = fields.filter((field) => isUsual(field));
     const rest = fields.filter((field) => !isUsual(field));
     const heading = make('span', { class: 'group-name' }, title);
-    const summary = make('summary', {}, heading);
+    const absent = make('span', { class: 'absent' });
+    const summary = make('summary', {}, heading, absent);
     if (group in DRAWN) {
       const icon = make('span', { class: 'planform', 'aria-hidden': 'true' });
       summary.append(icon);
       planforms.set(DRAWN[group], createPlanform(icon));
     }
-    const body = make('div', { class: 'group' }, ...usual.map((field) => build1(field, fields)));
+    const body = make('div', { class: 'group' }, ...usual.map((field) => place(field, fields)));
     if (rest.length > 0) {
       const more = make('details', { class: 'fold more' }, make('summary', {}, 'More'));
-      more.append(make('div', { class: 'group' }, ...rest.map((field) => build1(field, fields))));
+      more.append(make('div', { class: 'group' }, ...rest.map((field) => place(field, fields))));
       body.append(usual.length === 0 ? more.lastElementChild : more);
     }
     if (fields.some((field) => field.group === group && field.group_optional)) {
       body.append(leaveOut(title, fields));
+      optional.set(absent, fields.map((field) => field.path));
     }
     const fold = make('details', { class: 'fold group-fold', 'data-group': group }, summary, body);
     fold.open = group === 'rider';
@@ -82,7 +86,7 @@ export function createFields(host, { list, repeated, state, measures, help }) {
 
   const isUsual = (field) => !field.optional || field.path in state.now.fields;
 
-  function build1(field, siblings) {
+  function place(field, siblings) {
     const control = createField(field, measures, (text) => typed(field, text), () => state.endStep());
     control.control.addEventListener('focus', () => setText(help, field.help ?? ''));
     controls.set(field.path, { field, control, siblings });
@@ -107,7 +111,15 @@ export function createFields(host, { list, repeated, state, measures, help }) {
     const { fields, typed: raw } = state.now;
     for (const [path, { field, control }] of controls) {
       const text = fields[path] ?? '';
-      control.show(raw[path] ?? (field.kind === 'number' ? measures().fromWire(text, field.unit) : text));
+      const shown = field.kind === 'number' ? measures().fromWire(text, field.unit) : text;
+      control.show(raw[path] ?? shown);
+    }
+    drawAbsent();
+  }
+
+  function drawAbsent() {
+    for (const [mark, paths] of optional) {
+      setText(mark, paths.some((path) => path in state.now.fields) ? '' : 'left out');
     }
   }
 

@@ -1,11 +1,12 @@
 import { atRest, createAnnouncer } from './announce.js';
 import { readColours } from './colours.js';
 import { createCurves } from './curves.js';
-import { byId, isTextEntry, keepChildren, make, setAttribute, setText } from './dom.js';
+import { byId, isTextEntry } from './dom.js';
 import { loadChoice, loadDraft, saveChoice, saveDraft } from './draft.js';
 import { createFields } from './fields.js';
 import { createFiles } from './files.js';
-import { createMeasures } from './measures.js';
+import { createMeasures, parse } from './measures.js';
+import { problemWords, showCase, showProblems, showStatus } from './notices.js';
 import { createPin } from './pin.js';
 import { createReadings } from './readings.js';
 import { createRequests, createServer } from './requests.js';
@@ -34,6 +35,9 @@ const QUANTITIES = ['pitch_deg', 'foot_share', 'electric_power_w'];
 /** Typing rests for so long before it is sent; sliders do not wait [ms]. */
 const TYPING_MS = 150;
 
+/** Moves along the curves within this time of each other are one step of undo [ms]. */
+const ONE_STEP_MS = 800;
+
 /** A draft is kept once nothing has changed for so long [ms]. */
 const DRAFT_MS = 250;
 
@@ -45,7 +49,15 @@ const fallbacks = Object.fromEntries(
 );
 const limits = new Map(data.fields.map((f) => [f.path, f]));
 const state = createState(data.case, fallbacks);
+const address = new URLSearchParams(location.search).get('case') ?? '';
 const draft = loadDraft();
+const isDraft = draft !== null && draft.address === address;
+if (draft !== null) {
+  state.restore(draft.state);
+  if (!isDraft) {
+    state.open(data.case); // Another case was asked for: undo brings the draft back.
+  }
+}
 
 let measures = createMeasures(data.measures, loadChoice('measures', ['metric', 'imperial']) ?? 'metric');
 let colours = readColours();
@@ -55,11 +67,13 @@ let sequence = 0;
 let problems = [];
 let typing = 0;
 
+const endStep = atRest(() => state.endStep(), ONE_STEP_MS);
 const words = createWords();
 const sideView = createSideView(byId('side-view'));
 const curves = createCurves(byId('curves-view'), (i) => {
   if (!sliders.locked().includes('speed')) {
     state.look(reply.points[i].speed_kmh, 'speed');
+    endStep();
   }
 });
 const readings = createReadings(byId('readings'));
@@ -88,7 +102,7 @@ const requests = createRequests({
   ask: (question, signal) =>
     server.json('/bench/curve', { ...question, sequence: question.sequence }, signal),
   onReply,
-  onStatus,
+  onStatus: showStatus,
 });
 const pin = createPin({
   ask: (texts) => server.json('/bench/curve', { sequence: 0, measures: measures.system, fields: texts }),
@@ -135,7 +149,7 @@ function draw() {
   sideView.draw(now);
   curves.draw(now);
   rest();
-  announce(() => (problems.length > 0 ? problemWords() : words.spoken(view())));
+  announce(() => (problems.length > 0 ? problemWords(problems) : words.spoken(view())));
 }
 
 function markDrawn() {
@@ -153,52 +167,13 @@ function onReply(answer) {
   if (answer.accepted) {
     reply = answer;
   }
-  if (answer.accepted === (problems.length > 0) || !answer.accepted) {
-    showProblems(answer.accepted ? [] : answer.problems);
+  if (!answer.accepted || problems.length > 0) {
+    problems = answer.accepted ? [] : answer.problems;
+    fields.setProblems(problems);
+    showProblems(problems);
   }
   draw();
   markDrawn();
-}
-
-function problemWords() {
-  return problems.length === 1 ? 'One thing to put right' : `${problems.length} things to put right`;
-}
-
-function showProblems(found) {
-  problems = found;
-  fields.setProblems(problems);
-  const isWrong = problems.length > 0;
-  root.classList.toggle('is-wrong', isWrong);
-  document.querySelectorAll('.not-this').forEach((mark) => (mark.hidden = !isWrong));
-  byId('wrong').hidden = !isWrong;
-  setText(byId('wrong'), isWrong ? problemWords() : '');
-  setText(byId('inputs-count'), isWrong ? `${problems.length} to put right` : '');
-  const list = byId('problems');
-  list.hidden = !isWrong;
-  keepChildren(list, problems, () => make('li'), (item, { message }) => setText(item, message));
-}
-
-const STATUS = {
-  idle: '',
-  'catching-up': 'Catching up',
-  'no-connection': 'No connection; what you enter is kept, trying again',
-  fault: 'The program could not answer; what you enter is kept, trying again',
-};
-
-function onStatus(status) {
-  setText(byId('status'), STATUS[status]);
-  setAttribute(byId('status'), 'data-status', status);
-}
-
-function showCase() {
-  const { saved } = state.now;
-  const isChanged = state.isChanged();
-  setText(byId('case-title'), saved.title);
-  document.title = `${saved.title}: Trimwright`;
-  setText(byId('sign'), isChanged ? 'changed' : 'saved');
-  setAttribute(byId('sign'), 'data-sign', isChanged ? 'changed' : 'saved');
-  byId('undo').disabled = !state.canUndo();
-  byId('redo').disabled = !state.canRedo();
 }
 
 const keepDraft = atRest(writeDraft, DRAFT_MS);
@@ -208,7 +183,7 @@ function writeDraft() {
     state: state.draft(),
     locked: sliders.locked(),
     pinned: pin.fields(),
-    address: data.case.id,
+    address,
   });
 }
 
@@ -235,7 +210,7 @@ state.subscribe((change) => {
     draw();
   }
   markDrawn();
-  showCase();
+  showCase(state);
   keepDraft();
 });
 
@@ -243,8 +218,8 @@ function wire() {
   byId('undo').addEventListener('click', state.undo);
   byId('redo').addEventListener('click', state.redo);
   document.addEventListener('keydown', (event) => {
-    const isUndo = (event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z';
-    if (isUndo && !isTextEntry(event.target) && document.querySelector('dialog[open]') === null) {
+    const isTravel = (event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z';
+    if (isTravel && !isTextEntry(event.target) && document.querySelector('dialog[open]') === null) {
       event.preventDefault();
       (event.shiftKey ? state.redo : state.undo)();
     }
@@ -289,8 +264,7 @@ function unfold() {
 function changeMeasures(system) {
   saveChoice('measures', system);
   measures = createMeasures(data.measures, system);
-  const isWrong = new Set(problems.flatMap((problem) => problem.paths));
-  state.forgetTyped((path) => isWrong.has(path));
+  state.forgetTyped((text) => parse(text) === null);
   fields.changeUnits();
   sliders.draw();
   draw();
@@ -308,15 +282,11 @@ function start() {
     speedKmh: () => reply.points[index].speed_kmh,
     isUsable: () => problems.length === 0,
   });
-  const isDraft = draft !== null && draft.address === data.case.id;
-  if (isDraft) {
-    state.restore(draft.state);
-  }
   unfold();
   fields.rebuild();
   sliders.draw();
   wire();
-  showCase();
+  showCase(state);
   root.dataset.asked = '0';
   draw();
   if (isDraft) {

@@ -97,7 +97,7 @@ export const SLIDERS = [
   }),
   plain('setup.mast.base_angle_deg', {
     name: 'wedge',
-    label: 'Wedge under the mast',
+    label: 'Mast wedge',
     unit: '°',
     step: { metric: 0.5, imperial: 0.5 },
     ends: { metric: [-5, 5], imperial: [-5, 5] },
@@ -132,7 +132,7 @@ export const SLIDERS = [
       const width = between(number, (front, back) => front - back);
       return { [FRONT]: wireText(value + width / 2), [BACK]: wireText(value - width / 2) };
     },
-    word: (value) => (value < 0 ? 'behind mast' : 'ahead of mast'),
+    word: (value) => (value < 0 ? 'behind' : 'ahead'),
     say: (value, measures) =>
       `middle of the stance ${spoken(value, 'mm', measures)}` +
       ` ${value < 0 ? 'behind' : 'ahead of'} the mast`,
@@ -149,7 +149,7 @@ export const SLIDERS = [
       const middle = between(number, (front, back) => (front + back) / 2);
       return { [FRONT]: wireText(middle + value / 2), [BACK]: wireText(middle - value / 2) };
     },
-    word: () => 'foot to foot',
+    word: () => '',
     say: (value, measures) => `${spoken(value, 'mm', measures)} from foot to foot`,
   },
   plain('rider.mass_kg', {

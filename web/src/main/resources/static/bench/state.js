@@ -103,10 +103,11 @@ export function createState(saved, fallbacks) {
       put({ fields, typed: {}, speedKmh: null, saved: other }, null);
     },
 
-    /** What is in hand is saved now, under that name. */
+    /** What is in hand is saved now, under that name, which the case bears from now on. */
     markSaved(id, title) {
       const before = now;
-      now = { ...now, saved: { id, title, kind: 'saved', fields: now.fields } };
+      const fields = { ...now.fields, name: title };
+      now = { ...now, fields, saved: { id, title, kind: 'saved', fields } };
       gesture = null;
       tell(before);
     },
@@ -118,7 +119,7 @@ export function createState(saved, fallbacks) {
 
     /** In other measures what was typed is no longer what is meant, unless it was no number at all. */
     forgetTyped(isKept) {
-      const typed = Object.fromEntries(Object.entries(now.typed).filter(([path]) => isKept(path)));
+      const typed = Object.fromEntries(Object.entries(now.typed).filter(([, text]) => isKept(text)));
       now = { ...now, typed };
     },
 
