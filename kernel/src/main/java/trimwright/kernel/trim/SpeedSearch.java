@@ -1,6 +1,7 @@
 package trimwright.kernel.trim;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,8 +16,7 @@ import trimwright.kernel.numeric.Roots;
  * <p>Roots are looked for wherever the forces balance, whether or not drive and feet can hold it,
  * and kept where they can: trim points may exist on less than one step of the sweep. A quantity
  * that touches the wanted value between two sweep points without crossing at either is caught by
- * looking for the extreme there. The rideable stretches are looked for among the trim points alone:
- * one narrower than a step may be missed.
+ * looking for the extreme there, and so is a rideable stretch narrower than a step.
  */
 final class SpeedSearch {
   /** The slowest and the fastest speed looked at [m/s]: 5 and 90 km/h. */
@@ -175,7 +175,7 @@ final class SpeedSearch {
     return speedsWith(solver::deckPitch, 0).stream().mapToDouble(v -> v).findFirst();
   }
 
-  /** Stretches of speed inside every limit. */
+  /** Stretches of speed inside every limit, rising. */
   List<SpeedInterval> rideable() {
     List<SpeedInterval> intervals = new ArrayList<>();
     for (List<Balance> run : trimmed) {
@@ -183,7 +183,7 @@ final class SpeedSearch {
       double before = Double.NaN;
       boolean wasIn = false;
       for (Balance b : run) {
-        boolean in = inside(b);
+        boolean in = solver.rideable(b);
         if (in && !wasIn) {
           from = Double.isNaN(before) ? b.speed() : end(b.speed(), before);
         } else if (!in && wasIn) {
@@ -196,7 +196,36 @@ final class SpeedSearch {
         intervals.add(new SpeedInterval(from, before));
       }
     }
+    narrow(intervals);
+    intervals.sort(Comparator.comparingDouble(SpeedInterval::from));
     return intervals;
+  }
+
+  /**
+   * Adds the stretches that lie between two steps of the sweep: where three neighbours are outside
+   * and the middle one comes nearest to being inside, the place nearest of all is looked for.
+   */
+  private void narrow(List<SpeedInterval> intervals) {
+    for (List<Balance> run : balanced) {
+      double[] slack = run.stream().mapToDouble(solver::slack).toArray();
+      for (int i = 1; i + 1 < slack.length; i++) {
+        if (peaksOutside(slack[i - 1], slack[i], slack[i + 1])) {
+          double below = run.get(i - 1).speed();
+          double above = run.get(i + 1).speed();
+          double best =
+              Roots.leastBetween(v -> -solver.slack(balance(v)), below, above, WINDOW_TOLERANCE);
+          boolean found = intervals.stream().anyMatch(j -> j.from() <= best && best <= j.to());
+          if (!found && solver.rideable(balance(best))) {
+            intervals.add(new SpeedInterval(end(best, below), end(best, above)));
+          }
+        }
+      }
+    }
+  }
+
+  /** Whether the middle of three lies outside by less than what either step changes. */
+  private static boolean peaksOutside(double a, double b, double c) {
+    return b < 0 && b >= a && b >= c && -b <= Math.max(b - a, b - c);
   }
 
   private double end(double in, double out) {
@@ -204,16 +233,12 @@ final class SpeedSearch {
     double outside = out;
     while (Math.abs(outside - inside) > WINDOW_TOLERANCE) {
       double middle = 0.5 * (inside + outside);
-      if (inside(balance(middle))) {
+      if (solver.rideable(balance(middle))) {
         inside = middle;
       } else {
         outside = middle;
       }
     }
     return inside;
-  }
-
-  private boolean inside(Balance b) {
-    return solver.limitsBroken(b).isEmpty();
   }
 }

@@ -1,15 +1,13 @@
 package trimwright.kernel.trim;
 
-import java.util.EnumSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.frame.PlaneForce;
 import trimwright.kernel.numeric.Roots;
-import trimwright.kernel.rig.Board;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.Deck;
+import trimwright.kernel.rig.Drive;
 import trimwright.kernel.rig.Propulsion;
 import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.rig.Rider;
@@ -48,11 +46,11 @@ final class TrimSolver {
   private static final double AIR_DRAG_HEIGHT = 0.55;
 
   private final BalanceModel model;
-  private final TrimLimits limits;
+  private final LimitCheck limits;
 
   TrimSolver(BalanceModel model, TrimLimits limits) {
     this.model = model;
-    this.limits = limits;
+    this.limits = new LimitCheck(model, limits);
   }
 
   /** What a speed gives, before anything is said about it. */
@@ -97,10 +95,8 @@ final class TrimSolver {
     if (tail <= 0) {
       return Optional.of(NoTrimReason.STALLED);
     }
-    RideCase c = model.craft().rideCase();
-    if (c.setup().drive().isPresent()
-        && Propulsion.electricPower(c.setup().drive().get(), b.thrust(), b.speed(), c.water())
-            > c.setup().drive().get().maximumPower()) {
+    Optional<Drive> drive = model.craft().rideCase().setup().drive();
+    if (drive.isPresent() && power(b, drive.get()) > drive.get().maximumPower()) {
       return Optional.of(NoTrimReason.THRUST_SHORT);
     }
     double share = footShare(b);
@@ -159,8 +155,7 @@ final class TrimSolver {
     double q = b.at().dynamicPressure();
     OptionalDouble power =
         c.setup().drive().isPresent()
-            ? OptionalDouble.of(
-                Propulsion.electricPower(c.setup().drive().get(), b.thrust(), b.speed(), c.water()))
+            ? OptionalDouble.of(power(b, c.setup().drive().get()))
             : OptionalDouble.empty();
     Stability s = stability(b);
     MomentTerms terms = model.terms(b, b.footPressure());
@@ -195,7 +190,7 @@ final class TrimSolver {
         Math.hypot(b.up(), forwardSum),
         terms.sum(),
         terms,
-        broken(b, share, stallMargin, s));
+        limits.broken(b, share, stallMargin, s.foil));
   }
 
   private double stallMargin(Balance b) {
@@ -286,47 +281,28 @@ final class TrimSolver {
     return new Stability(margin, margin - lever, lever, perShift);
   }
 
-  /** Limits of the rideable window that a balance breaks. */
-  Set<Limit> limitsBroken(Balance b) {
-    return broken(b, footShare(b), stallMargin(b), stability(b));
-  }
-
-  private Set<Limit> broken(Balance b, double share, double stallMargin, Stability s) {
-    Set<Limit> broken = EnumSet.noneOf(Limit.class);
-    if (stallMargin < limits.stallMargin()) {
-      broken.add(Limit.STALL_MARGIN);
-    }
-    if (share < limits.leastFootShare() || share > limits.mostFootShare()) {
-      broken.add(Limit.FOOT_SHARE);
-    }
-    if (s.foil < 0) {
-      broken.add(Limit.STATIC_MARGIN);
-    }
-    if (Math.abs(deckPitch(b)) > limits.pitch()) {
-      broken.add(Limit.PITCH);
-    }
-    if (clearance(b) < 0) {
-      broken.add(Limit.BOARD_CLEARANCE);
-    }
-    return broken;
+  /** Whether a balance is a trim point inside every limit of the rideable window. */
+  boolean rideable(Balance b) {
+    return against(b).isEmpty()
+        && limits.broken(b, footShare(b), stallMargin(b), stability(b).foil).isEmpty();
   }
 
   /**
-   * Height of the lower end of the board's underside above the crests of the chop [m]. The board's
-   * middle is taken to lie at its mass centre.
+   * How far inside everything that a rideable speed asks for a balance lies: the least over what
+   * keeps it from being a trim point and over all limits, each over a size of its own. Negative
+   * outside, continuous over speed [1].
    */
-  private double clearance(Balance b) {
-    Craft craft = model.craft();
-    Board board = craft.rideCase().setup().board();
-    Deck deck = craft.deck();
-    double middle = board.massCentreAhead() - board.track();
-    double lowest = Double.POSITIVE_INFINITY;
-    for (int end = -1; end <= 1; end += 2) {
-      double along = middle + end * 0.5 * board.length();
-      double ahead = deck.aheadInFoil(along, board.thickness());
-      double above = deck.aboveInFoil(along, board.thickness());
-      lowest = Math.min(lowest, ahead * Math.sin(b.pitch()) + above * Math.cos(b.pitch()));
-    }
-    return lowest - craft.datumDepth(b.pitch()) - 0.5 * craft.rideCase().chopHeight();
+  double slack(Balance b) {
+    double least = limits.slack(b, footShare(b), stallMargin(b), stability(b).foil);
+    least = Math.min(least, b.at().frontPolars().liftReserve(b.frontFlow().stripLift()));
+    least = Math.min(least, b.at().stabilizerPolars().liftReserve(b.stabilizerFlow().stripLift()));
+    Optional<Drive> drive = model.craft().rideCase().setup().drive();
+    return drive.isPresent()
+        ? Math.min(least, 1 - power(b, drive.get()) / drive.get().maximumPower())
+        : least;
+  }
+
+  private double power(Balance b, Drive drive) {
+    return Propulsion.electricPower(drive, b.thrust(), b.speed(), model.craft().rideCase().water());
   }
 }

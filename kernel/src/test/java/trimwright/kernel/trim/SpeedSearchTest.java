@@ -22,13 +22,7 @@ class SpeedSearchTest {
   @Test
   void evenFeetAreFoundOnAStretchNarrowerThanAStepOfTheSweep() {
     CaseSolver plain = CaseSolver.of(ExampleCase.PLAIN.build());
-    TrimPoint least = plain.trim(4).findPoint().orElseThrow();
-    for (double v = 4; v < 8; v += 0.001) {
-      TrimPoint p = plain.trim(v).findPoint().orElseThrow();
-      if (power(p) < power(least)) {
-        least = p;
-      }
-    }
+    TrimPoint least = leastPower(plain);
     double place = least.footPressureAheadOfMast();
     CaseSolver weak = CaseSolver.of(with(power(least) * (1 + 2e-5), place + 0.24, place - 0.24));
     Curve curve = weak.curve(List.of(least.speed()));
@@ -37,6 +31,41 @@ class SpeedSearchTest {
     assertThat(weak.trim(least.speed() - 0.1)).isInstanceOf(TrimOutcome.NoTrim.class);
     assertThat(curve.evenFeetSpeeds()).hasSize(1);
     assertThat(curve.evenFeetSpeeds().get(0).speed()).isCloseTo(least.speed(), within(SPEED));
+  }
+
+  /**
+   * The same drive: the trim points on that stretch are inside every limit, and it is all there is.
+   */
+  @Test
+  void aRideableStretchNarrowerThanAStepOfTheSweepIsFound() {
+    CaseSolver plain = CaseSolver.of(ExampleCase.PLAIN.build());
+    TrimPoint least = leastPower(plain);
+    double place = least.footPressureAheadOfMast();
+    CaseSolver weak = CaseSolver.of(with(power(least) * (1 + 2e-5), place + 0.24, place - 0.24));
+    Curve curve = weak.curve(List.of(least.speed()));
+    assertThat(curve.outcomes().get(0).findPoint().orElseThrow().brokenLimits()).isEmpty();
+    assertThat(curve.rideableIntervals()).hasSize(1);
+    SpeedInterval only = curve.rideableIntervals().get(0);
+    assertThat(only.from()).isLessThan(least.speed());
+    assertThat(only.to()).isGreaterThan(least.speed());
+    assertThat(only.to() - only.from()).isLessThan(0.1);
+    for (double inside : new double[] {only.from() + SPEED, only.to() - SPEED}) {
+      assertThat(weak.trim(inside).findPoint().orElseThrow().brokenLimits()).isEmpty();
+    }
+    double beyond = 1e-3;
+    assertThat(weak.trim(only.from() - beyond)).isInstanceOf(TrimOutcome.NoTrim.class);
+    assertThat(weak.trim(only.to() + beyond)).isInstanceOf(TrimOutcome.NoTrim.class);
+  }
+
+  private static TrimPoint leastPower(CaseSolver solver) {
+    TrimPoint least = solver.trim(4).findPoint().orElseThrow();
+    for (double v = 4; v < 8; v += 0.001) {
+      TrimPoint p = solver.trim(v).findPoint().orElseThrow();
+      if (power(p) < power(least)) {
+        least = p;
+      }
+    }
+    return least;
   }
 
   private static double power(TrimPoint p) {
