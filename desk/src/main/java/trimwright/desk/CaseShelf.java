@@ -20,7 +20,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.read.CaseReader;
 import trimwright.exchange.read.CaseWriter;
@@ -45,7 +47,7 @@ public final class CaseShelf {
   private static final String LOCK = ".lock";
   private static final String UNFINISHED = ".unfinished-";
 
-  /** Files whose reading is kept; a shop with more reads the others anew each time. */
+  /** Files whose names are kept; a shop with more reads the others anew each time. */
   private static final int MOST_KEPT = 1000;
 
   private final Path folder;
@@ -64,22 +66,16 @@ public final class CaseShelf {
   }
 
   /**
-   * What stands on the shelf.
+   * A case as the shelf lists it.
    *
    * @param id name of the file without its ending
-   * @param caseFile the case; empty where the file is none
-   * @param problems why the file is no case; empty where it is one
+   * @param name of the case; refused where the file is none
    * @param savedAt when it was last written [ms since 1970]
    */
-  public record Entry(String id, Optional<CaseFile> caseFile, List<String> problems, long savedAt) {
-    /** Copies the list. */
-    public Entry {
-      problems = List.copyOf(problems);
-    }
-  }
+  public record Listed(String id, Reading<String> name, long savedAt) {}
 
-  /** What a file said when it had this time and size. */
-  private record Kept(FileTime time, long size, Entry entry) {}
+  /** What a file was called when it had this time and size. */
+  private record Kept(FileTime time, long size, Listed listed) {}
 
   /** What became of a save. */
   public sealed interface Outcome {
@@ -107,29 +103,33 @@ public final class CaseShelf {
   }
 
   /**
-   * Everything on the shelf, the newest first; empty where nothing was ever saved. A file that is
-   * no case is among them.
+   * Everything on the shelf, the newest first; empty where nothing was ever saved. A file that
+   * cannot be read is among them; whether a readable one is a good case shows when it is opened.
    *
    * @throws ShelfException if the folder cannot be read
    */
-  public List<Entry> list() {
-    List<Entry> entries = new ArrayList<>();
+  public List<Listed> list() {
+    List<Listed> all = new ArrayList<>();
     for (Path file : files()) {
-      read(file).ifPresent(entries::add);
+      listed(file).ifPresent(all::add);
     }
-    entries.sort(Comparator.comparingLong(Entry::savedAt).reversed().thenComparing(Entry::id));
-    return entries;
+    all.sort(Comparator.comparingLong(Listed::savedAt).reversed().thenComparing(Listed::id));
+    return all;
   }
 
   /**
    * One case of the shelf.
    *
    * @param id as {@link #list} gives it
-   * @return the entry; empty where there is no such file
+   * @return the case, or everything that is wrong with its file; empty where there is no such file
    * @throws ShelfException if the folder cannot be read
    */
-  public Optional<Entry> find(String id) {
-    return files().stream().filter(file -> idOf(file).equals(id)).findFirst().flatMap(this::read);
+  public Optional<Reading<CaseFile>> find(String id) {
+    return files().stream()
+        .filter(file -> idOf(file).equals(id))
+        .findFirst()
+        .filter(file -> Files.exists(file, LinkOption.NOFOLLOW_LINKS))
+        .map(file -> read(file, text -> CaseReader.read(text, SectionFiles.NONE)));
   }
 
   /**
@@ -217,44 +217,42 @@ public final class CaseShelf {
     return files;
   }
 
-  private Optional<Entry> read(Path file) {
+  private Optional<Listed> listed(Path file) {
     try {
       BasicFileAttributes attributes = Files.readAttributes(file, BasicFileAttributes.class);
       FileTime time = attributes.lastModifiedTime();
       Kept known = kept.get(file);
       if (known != null && known.time().equals(time) && known.size() == attributes.size()) {
-        return Optional.of(known.entry());
+        return Optional.of(known.listed());
       }
-      Entry entry = read(file, attributes);
+      Listed listed =
+          new Listed(idOf(file), read(file, CaseReader::readName), time.toMillis());
       if (kept.size() < MOST_KEPT || known != null) {
-        kept.put(file, new Kept(time, attributes.size(), entry));
+        kept.put(file, new Kept(time, attributes.size(), listed));
       }
-      return Optional.of(entry);
-    } catch (IOException e) {
-      return Files.exists(file, LinkOption.NOFOLLOW_LINKS)
-          ? Optional.of(damaged(file, "The file does not open.", 0))
-          : Optional.empty();
+      return Optional.of(listed);
+    } catch (IOException gone) {
+      // Somebody took it away between the look at the folder and this one.
+      return Optional.empty();
     }
   }
 
-  private static Entry read(Path file, BasicFileAttributes attributes) throws IOException {
-    long savedAt = attributes.lastModifiedTime().toMillis();
-    if (attributes.size() > LARGEST_BYTES) {
-      return damaged(file, "The file is too large for a case.", savedAt);
-    }
+  private static <T> Reading<T> read(Path file, Function<String, Reading<T>> reader) {
     try {
+      if (Files.size(file) > LARGEST_BYTES) {
+        return refused("The file is too large for a case.");
+      }
       ByteBuffer bytes = ByteBuffer.wrap(Files.readAllBytes(file));
-      String text = StandardCharsets.UTF_8.newDecoder().decode(bytes).toString();
-      Reading<CaseFile> reading = CaseReader.read(text, SectionFiles.NONE);
-      List<String> problems = reading.problems().stream().map(Problem::text).toList();
-      return new Entry(idOf(file), reading.findValue(), problems, savedAt);
+      return reader.apply(StandardCharsets.UTF_8.newDecoder().decode(bytes).toString());
     } catch (CharacterCodingException e) {
-      return damaged(file, "The file is not plain text in UTF-8.", savedAt);
+      return refused("The file is not plain text in UTF-8.");
+    } catch (IOException e) {
+      return refused("The file does not open.");
     }
   }
 
-  private static Entry damaged(Path file, String why, long savedAt) {
-    return new Entry(idOf(file), Optional.empty(), List.of(why), savedAt);
+  private static <T> Reading<T> refused(String why) {
+    return new Reading.Refused<>(List.of(new Problem("", OptionalInt.empty(), why)));
   }
 
   private static String idOf(Path file) {

@@ -65,10 +65,10 @@ class CaseShelfKilledTest {
 
   private void assertShelfHolds(Map<String, Integer> said) {
     CaseShelf shelf = new CaseShelf(shop);
-    assertThat(shelf.list()).allMatch(entry -> entry.problems().isEmpty());
+    assertThat(shelf.list()).allMatch(listed -> listed.name().problems().isEmpty());
     said.forEach(
         (id, mass) -> {
-          CaseFile caseFile = shelf.find(id).orElseThrow().caseFile().orElseThrow();
+          CaseFile caseFile = shelf.find(id).orElseThrow().findValue().orElseThrow();
           // The save that was under way when it was killed may have come through as well.
           assertThat(caseFile.text()).containsAnyOf("mass_kg: " + mass, "mass_kg: " + next(mass));
         });

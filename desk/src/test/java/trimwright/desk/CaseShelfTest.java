@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import trimwright.exchange.demo.DemoCases;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.read.CaseReader;
+import trimwright.exchange.read.Reading;
 import trimwright.exchange.read.SectionFiles;
 
 class CaseShelfTest {
@@ -53,10 +54,13 @@ class CaseShelfTest {
     CaseFile saved = named("Ana on Tuesday");
     CaseShelf.Outcome outcome = shelf.save(saved, false);
     assertThat(outcome).isEqualTo(new CaseShelf.Outcome.Saved("ana-on-tuesday"));
-    CaseShelf.Entry entry = new CaseShelf(shop).find("ana-on-tuesday").orElseThrow();
-    assertThat(entry.caseFile().orElseThrow().digest()).isEqualTo(saved.digest());
-    assertThat(entry.caseFile().orElseThrow().name()).isEqualTo("Ana on Tuesday");
-    assertThat(entry.problems()).isEmpty();
+    CaseShelf again = new CaseShelf(shop);
+    CaseFile found = again.find("ana-on-tuesday").orElseThrow().findValue().orElseThrow();
+    assertThat(found.digest()).isEqualTo(saved.digest());
+    assertThat(found.name()).isEqualTo("Ana on Tuesday");
+    assertThat(again.list())
+        .singleElement()
+        .satisfies(listed -> assertThat(listed.name().findValue()).hasValue("Ana on Tuesday"));
   }
 
   @Test
@@ -120,12 +124,15 @@ class CaseShelfTest {
     Files.write(shelf.folder().resolve("picture.yaml"), new byte[] {(byte) 0xff, (byte) 0xd8, 0});
     Files.write(shelf.folder().resolve("huge.yaml"), new byte[CaseShelf.LARGEST_BYTES + 1]);
     assertThat(shelf.list())
-        .extracting(CaseShelf.Entry::id)
+        .extracting(CaseShelf.Listed::id)
         .containsExactlyInAnyOrder("ana", "torn", "picture", "huge");
     for (String id : List.of("torn", "picture", "huge")) {
-      CaseShelf.Entry entry = shelf.find(id).orElseThrow();
-      assertThat(entry.caseFile()).isEmpty();
-      assertThat(entry.problems()).isNotEmpty().allMatch(words -> words.length() > 10);
+      Reading<CaseFile> reading = shelf.find(id).orElseThrow();
+      assertThat(reading.findValue()).isEmpty();
+      assertThat(reading.problems()).isNotEmpty().allMatch(p -> p.message().length() > 10);
+      assertThat(shelf.list())
+          .filteredOn(listed -> listed.id().equals(id))
+          .allSatisfy(listed -> assertThat(listed.name().problems()).isNotEmpty());
     }
     assertThat(shelf.save(named("Torn"), false)).isEqualTo(new CaseShelf.Outcome.Taken("torn"));
     assertThat(torn).hasContent("rider: {mass_kg: 80\n");
@@ -169,5 +176,27 @@ class CaseShelfTest {
     } finally {
       people.shutdownNow();
     }
+  }
+
+  @Test
+  void aListFollowsWhatIsOnTheDisk() throws IOException {
+    shelf.save(named("Ana"), false);
+    shelf.save(named("Ben"), false);
+    assertThat(shelf.list()).hasSize(2);
+    Files.delete(shelf.folder().resolve("ana.yaml"));
+    Files.writeString(shelf.folder().resolve("put here by hand.yaml"), named("Cleo").text());
+    assertThat(shelf.list())
+        .extracting(listed -> listed.name().findValue().orElse(""))
+        .containsExactlyInAnyOrder("Ben", "Cleo");
+    assertThat(shelf.find("put here by hand").orElseThrow().findValue()).isPresent();
+    assertThat(shelf.find("ana")).isEmpty();
+  }
+
+  @Test
+  void anotherNameUnderTheSameFileIsSeenAtOnce() {
+    shelf.save(named("ana"), false);
+    assertThat(shelf.list()).hasSize(1);
+    shelf.save(named("ANA"), true);
+    assertThat(shelf.list().get(0).name().findValue()).hasValue("ANA");
   }
 }

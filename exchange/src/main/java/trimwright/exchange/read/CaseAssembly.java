@@ -10,7 +10,8 @@ import trimwright.kernel.surface.WingShape;
 
 /** Makes a case of a document that the schema has been asked about. */
 final class CaseAssembly {
-  private static final String NO_NAME = "unnamed case";
+  /** What a case without a name is called. */
+  static final String NO_NAME = "unnamed case";
 
   private CaseAssembly() {}
 

@@ -9,6 +9,8 @@ import trimwright.exchange.demo.DemoCase;
 import trimwright.exchange.demo.DemoCases;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.read.CaseReader;
+import trimwright.exchange.read.Problem;
+import trimwright.exchange.read.Reading;
 import trimwright.exchange.read.SectionFiles;
 import trimwright.exchange.write.ShelfWriter.Item;
 
@@ -50,7 +52,7 @@ final class BenchCases {
   Opened first() {
     try {
       return shelf.list().stream()
-          .flatMap(entry -> opened(entry).stream())
+          .flatMap(listed -> own(OWN + listed.id()).stream())
           .findFirst()
           .orElseGet(() -> Demos.ALL.get(0));
     } catch (ShelfException e) {
@@ -63,7 +65,7 @@ final class BenchCases {
   List<Item> items() {
     List<Item> all = new ArrayList<>();
     try {
-      shelf.list().forEach(entry -> all.add(item(entry)));
+      shelf.list().forEach(listed -> all.add(item(listed)));
     } catch (ShelfException e) {
       all.add(new Item("", "The shop's own cases", e.getMessage(), DAMAGED));
     }
@@ -89,25 +91,32 @@ final class BenchCases {
     return new Item(OWN + shelfId, caseFile.name(), "", SAVED);
   }
 
+  /** Why a file of the shelf cannot be opened; empty where it can, or where there is none. */
+  List<Problem> problems(String id) {
+    return find(id).map(Reading::problems).orElse(List.of());
+  }
+
   private Optional<Opened> own(String id) {
-    return id.startsWith(OWN)
-        ? shelf.find(id.substring(OWN.length())).flatMap(this::opened)
-        : Optional.empty();
+    return find(id)
+        .flatMap(Reading::findValue)
+        .map(c -> new Opened(saved(id.substring(OWN.length()), c), c));
   }
 
-  private Optional<Opened> opened(CaseShelf.Entry entry) {
-    return entry.caseFile().map(caseFile -> new Opened(saved(entry.id(), caseFile), caseFile));
+  private Optional<Reading<CaseFile>> find(String id) {
+    return id.startsWith(OWN) ? shelf.find(id.substring(OWN.length())) : Optional.empty();
   }
 
-  private Item item(CaseShelf.Entry entry) {
-    return entry
-        .caseFile()
-        .map(caseFile -> saved(entry.id(), caseFile))
-        .orElseGet(() -> new Item(OWN + entry.id(), entry.id(), words(entry.problems()), DAMAGED));
+  private static Item item(CaseShelf.Listed listed) {
+    String id = OWN + listed.id();
+    return listed
+        .name()
+        .findValue()
+        .map(name -> new Item(id, name, "", SAVED))
+        .orElseGet(() -> new Item(id, listed.id(), words(listed.name().problems()), DAMAGED));
   }
 
-  private static String words(List<String> problems) {
-    String first = "This file cannot be opened: " + problems.get(0);
+  private static String words(List<Problem> problems) {
+    String first = "This file cannot be opened: " + problems.get(0).text();
     return problems.size() == 1 ? first : first + " And " + (problems.size() - 1) + " more.";
   }
 }

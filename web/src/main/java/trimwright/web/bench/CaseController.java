@@ -24,11 +24,14 @@ import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.read.CaseWriter;
 import trimwright.exchange.read.DraftReading;
 import trimwright.exchange.read.FieldProblem;
+import trimwright.exchange.read.Problem;
+import trimwright.exchange.read.Reading;
 import trimwright.exchange.unit.Measures;
 import trimwright.exchange.write.BenchWriter;
 import trimwright.exchange.write.CurveWriter;
 import trimwright.exchange.write.ShelfWriter;
 import trimwright.exchange.write.ShelfWriter.Item;
+import trimwright.exchange.write.ShelfWriter.LineProblem;
 
 /** Cases as wholes: opened, saved, taken along as files. */
 @Controller
@@ -53,9 +56,16 @@ class CaseController {
     return Utf8.json(HttpStatus.OK, ShelfWriter.shelf(cases.items()));
   }
 
-  /** A case of the shelf, as fields. */
+  /** A case of the shelf, as fields; or every problem with its file. */
   @GetMapping("/bench/case")
   ResponseEntity<byte[]> get(@RequestParam(name = "id", defaultValue = "") String id) {
+    List<Problem> problems = cases.problems(id);
+    if (!problems.isEmpty()) {
+      return Utf8.json(
+          HttpStatus.UNPROCESSABLE_CONTENT,
+          ShelfWriter.notOpened(
+              problems.stream().map(p -> new LineProblem(p.line(), "", p.message())).toList()));
+    }
     BenchCases.Opened opened = cases.get(id);
     return Utf8.json(
         HttpStatus.OK, ShelfWriter.opened(opened.item(), CaseDraft.fields(opened.caseFile())));
@@ -104,7 +114,8 @@ class CaseController {
   }
 
   private ResponseEntity<byte[]> taken(String id) {
-    String title = shelf.find(id).flatMap(CaseShelf.Entry::caseFile).map(CaseFile::name).orElse(id);
+    String title =
+        shelf.find(id).flatMap(Reading::findValue).map(CaseFile::name).orElse(id);
     String message =
         "\"" + title + "\" is on the shelf already. Choose another name, or replace that one.";
     return Utf8.json(

@@ -183,7 +183,7 @@ class CaseTest {
   }
 
   private String mass(String id) {
-    CaseFile caseFile = shelf.find(id).orElseThrow().caseFile().orElseThrow();
+    CaseFile caseFile = shelf.find(id).orElseThrow().findValue().orElseThrow();
     return CaseDraft.fields(caseFile).get("rider.mass_kg");
   }
 
@@ -220,9 +220,26 @@ class CaseTest {
             });
     JsonNode refused =
         json(
-            web.perform(get("/bench/case").param("id", "saved-torn").accept(MediaType.ALL))
-                .andExpect(status().isNotFound()));
-    assertThat(refused.get("message").asString()).isNotBlank();
+            web.perform(get("/bench/case").param("id", "saved-torn"))
+                .andExpect(status().isUnprocessableContent()));
+    assertThat(refused.get("accepted").booleanValue()).isFalse();
+    assertThat(refused.at("/problems/0/message").asString()).isNotBlank();
+    web.perform(get("/").param("case", "saved-torn")).andExpect(status().isNotFound());
+    web.perform(get("/")).andExpect(status().isOk());
+  }
+
+  @Test
+  void aFileThatIsReadableAndNoCaseSaysWhyWhenItIsOpened() throws Exception {
+    save(Asked.good(), "Dora", false).andExpect(status().isOk());
+    Files.writeString(
+        shelf.folder().resolve("wrong.yaml"), GOOD.replaceFirst("mass_kg: 58", "mass_kg: heavy"));
+    JsonNode refused =
+        json(
+            web.perform(get("/bench/case").param("id", "saved-wrong"))
+                .andExpect(status().isUnprocessableContent()));
+    assertThat(refused.at("/problems/0/line").asInt()).isGreaterThan(1);
+    assertThat(refused.at("/problems/0/message").asString()).contains("heavy");
+    // The newest file is that one; the page opens with the newest good one.
     web.perform(get("/")).andExpect(status().isOk());
   }
 
