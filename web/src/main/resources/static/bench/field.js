@@ -8,7 +8,7 @@ import { make, setAttribute, setText } from './dom.js';
 
 /** Fields whose sign is said in words: what above and below zero mean. */
 const DIRECTIONS = {
-  'setup.shim.angle_deg': ['leading edge up', 'leading edge down'],
+  'setup.shim.angle_deg': { label: 'Angle', words: ['leading edge up', 'leading edge down'] },
 };
 
 /** Label above, box below or beside it, and room for what is wrong. */
@@ -119,7 +119,9 @@ function choiceField(field, onText, onDone) {
 }
 
 /** A size and a word for its direction; the two together are one number on the wire. */
-function directedField(field, [above, below], measures, onText, onDone) {
+function directedField(described, { label, words }, measures, onText, onDone) {
+  const field = { ...described, label };
+  const [above, below] = words;
   const control = input(field);
   const unit = make('span', { class: 'unit' });
   const direction = make(

@@ -84,7 +84,11 @@ export function createFields(host, { list, repeated, state, measures, help }) {
     return fold;
   }
 
-  const isUsual = (field) => !field.optional || field.path in state.now.fields;
+  /** What a case gives or must give; a measured wing needs none of a spec sheet's numbers. */
+  function isUsual(field) {
+    const { fields } = state.now;
+    return field.path in fields || (!field.optional && !(`${field.group}.stations.0.eta` in fields));
+  }
 
   function place(field, siblings) {
     const control = createField(field, measures, (text) => typed(field, text), () => state.endStep());

@@ -196,8 +196,7 @@ state.subscribe((change) => {
     fields.rebuild();
   }
   if (change.fields) {
-    sliders.draw();
-    fields.draw();
+    // The question leaves first: the server works while the page writes its numbers.
     clearTimeout(typing);
     typing = 0;
     if (isTextEntry(document.activeElement) && !change.opened) {
@@ -205,6 +204,8 @@ state.subscribe((change) => {
     } else {
       ask();
     }
+    sliders.draw();
+    fields.draw();
   }
   if (change.speed && !change.opened) {
     draw();

@@ -53,7 +53,7 @@ export function createSlider(name, label, told) {
       'div',
       { class: 'slider-value' },
       make('label', { for: id }, label),
-      make('p', {}, number, unit, word),
+      make('p', {}, number, unit, ' ', word),
     ),
     plus,
     lock,
