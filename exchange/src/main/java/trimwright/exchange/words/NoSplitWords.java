@@ -10,6 +10,7 @@ import trimwright.kernel.cause.CauseOutcome;
 import trimwright.kernel.rig.Rider;
 import trimwright.kernel.trim.Limit;
 import trimwright.kernel.trim.NoTrimReason;
+import trimwright.kernel.trim.TrimOutcome.Excess;
 import trimwright.kernel.trim.TrimOutcome.NoTrim;
 
 /** The words where a speed has no trim and so no split; {@link CauseWords} is its door. */
@@ -31,8 +32,8 @@ final class NoSplitWords {
 
   private String ridden(NoTrim ridden) {
     String why = ": at " + speed(ridden) + " " + ReasonWords.clause(ridden) + ".";
-    if (ridden.pushedUp()) {
-      return PUSHED_UP + why;
+    if (ridden.excess().isPresent()) {
+      return (ridden.excess().get() == Excess.WINGS ? "Ride slower" : CHECK) + why;
     }
     return switch (ridden.reason()) {
       case TOO_SLOW, STALLED -> {
@@ -51,7 +52,7 @@ final class NoSplitWords {
     };
   }
 
-  private static final String PUSHED_UP = "Check masses, volumes, wind and pull";
+  private static final String CHECK = "Check masses, volumes, wind and pull";
 
   private String feet(NoTrim ridden) {
     Optional<FeetCure> cure = FootReach.find(ridden).map(r -> FeetCure.of(caseFile, r, amounts));
@@ -92,8 +93,8 @@ final class NoSplitWords {
     }
     NoTrim wished = none.first();
     String why = ": at " + speed(wished) + " " + ReasonWords.clause(wished) + ".";
-    if (wished.pushedUp()) {
-      return PUSHED_UP + why;
+    if (wished.excess().isPresent()) {
+      return (wished.excess().get() == Excess.WINGS ? "Wish for less speed" : CHECK) + why;
     }
     return switch (wished.reason()) {
       case TOO_SLOW, STALLED ->
@@ -130,7 +131,7 @@ final class NoSplitWords {
 
   private boolean slowSomewhere() {
     return Stream.concat(none.ridden().stream(), none.wished().stream())
-        .filter(n -> !n.pushedUp())
+        .filter(n -> n.excess().isEmpty())
         .map(NoTrim::reason)
         .anyMatch(r -> r == NoTrimReason.TOO_SLOW || r == NoTrimReason.STALLED);
   }

@@ -8,6 +8,7 @@ import trimwright.kernel.rig.Drive;
 import trimwright.kernel.trim.Limit;
 import trimwright.kernel.trim.NoTrimReason;
 import trimwright.kernel.trim.TrimOutcome;
+import trimwright.kernel.trim.TrimOutcome.Excess;
 import trimwright.kernel.trim.TrimPoint;
 
 /** Reasons and limits as short sentences. */
@@ -43,9 +44,10 @@ public final class ReasonWords {
   }
 
   static String of(TrimOutcome.NoTrim none, Amounts amounts) {
-    if (none.pushedUp()) {
-      return "Pushed up: buoyancy, thrust and wind carry more than the weight, and no wing is meant"
-          + " to press that down.";
+    if (none.excess().isPresent()) {
+      return none.excess().get() == Excess.WINGS
+          ? "Too much lift: even at the lowest pitch computed the wings lift more than the weight."
+          : "Pushed up: buoyancy, thrust and pull carry more than the weight without the wings.";
     }
     return switch (none.reason()) {
       case TOO_SLOW, STALLED -> of(none.reason());
@@ -81,8 +83,8 @@ public final class ReasonWords {
    */
   public static String brief(TrimOutcome.NoTrim none, Measures measures) {
     Amounts amounts = Amounts.of(measures);
-    if (none.pushedUp()) {
-      return "pushed up";
+    if (none.excess().isPresent()) {
+      return none.excess().get() == Excess.WINGS ? "too much lift" : "pushed up";
     }
     String words = brief(none.reason());
     return none.reason() == NoTrimReason.FEET_CANNOT_REACH
@@ -114,8 +116,10 @@ public final class ReasonWords {
 
   /** Why there is no trim, to follow a speed. */
   static String clause(TrimOutcome.NoTrim none) {
-    if (none.pushedUp()) {
-      return "more than the weight is carried";
+    if (none.excess().isPresent()) {
+      return none.excess().get() == Excess.WINGS
+          ? "the wings lift more than the weight"
+          : "it is pushed up without its wings";
     }
     return switch (none.reason()) {
       case TOO_SLOW -> "the wings cannot carry you";

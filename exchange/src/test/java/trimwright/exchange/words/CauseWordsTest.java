@@ -273,17 +273,27 @@ class CauseWordsTest {
 
   @Test
   void aCraftThatNeedsPressingDownIsNotSentFaster() {
-    TrimOutcome.NoTrim up =
-        new TrimOutcome.NoTrim(12 * Samples.KMH, NoTrimReason.STALLED, Optional.empty(), true);
-    CauseWords words =
-        CauseWords.of(
-            Samples.caseFile(),
-            new CauseOutcome.NoSplit(Optional.of(up), Optional.empty(), OptionalDouble.empty()),
-            Measures.METRIC);
-    assertThat(words.order())
+    assertThat(pressedDown(TrimOutcome.Excess.REST).order())
         .hasValue(
-            "Check masses, volumes, wind and pull: at 12 km/h more than the weight is carried.");
-    assertThat(all(words)).contains("Pushed up:").doesNotContain("stall", "faster", "It flies");
+            "Check masses, volumes, wind and pull: at 12 km/h it is pushed up without its wings.");
+    assertThat(all(pressedDown(TrimOutcome.Excess.REST)))
+        .contains("Pushed up:")
+        .doesNotContain("stall", "faster", "It flies");
+    assertThat(pressedDown(TrimOutcome.Excess.WINGS).order())
+        .hasValue("Ride slower: at 12 km/h the wings lift more than the weight.");
+    assertThat(all(pressedDown(TrimOutcome.Excess.WINGS)))
+        .contains("Too much lift:")
+        .doesNotContain("stall", "faster", "It flies");
+  }
+
+  private static CauseWords pressedDown(TrimOutcome.Excess excess) {
+    TrimOutcome.NoTrim up =
+        new TrimOutcome.NoTrim(
+            12 * Samples.KMH, NoTrimReason.STALLED, Optional.empty(), Optional.of(excess));
+    return CauseWords.of(
+        Samples.caseFile(),
+        new CauseOutcome.NoSplit(Optional.of(up), Optional.empty(), OptionalDouble.empty()),
+        Measures.METRIC);
   }
 
   @Test

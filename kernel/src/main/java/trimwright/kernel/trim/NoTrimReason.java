@@ -6,7 +6,7 @@ public enum NoTrimReason {
   TOO_SLOW,
   /**
    * The weight could be carried only with a part of a wing past its lift limit, or held down only
-   * by wings that press ({@link TrimOutcome.NoTrim#pushedUp}).
+   * by wings that press ({@link TrimOutcome.NoTrim#excess}).
    */
   STALLED,
   /** The drive has not the power. */

@@ -35,11 +35,12 @@ public sealed interface TrimOutcome {
    * @param reason why not
    * @param wouldNeed the balance of forces that nobody could hold or no drive could push, where one
    *     exists
-   * @param pushedUp whether more than the weight is carried even with no lift on the wings, by
-   *     buoyancy, thrust or a pull, so that a wing would have to press the craft down; counted as
-   *     {@link NoTrimReason#STALLED}
+   * @param excess what carries more than the weight even at the lowest pitch computed, so that a
+   *     wing would have to press the craft down; such a speed counts as {@link
+   *     NoTrimReason#STALLED}
    */
-  record NoTrim(double speed, NoTrimReason reason, Optional<TrimPoint> wouldNeed, boolean pushedUp)
+  record NoTrim(
+      double speed, NoTrimReason reason, Optional<TrimPoint> wouldNeed, Optional<Excess> excess)
       implements TrimOutcome {
     /**
      * No steady state for want of lift, power or reach.
@@ -49,12 +50,20 @@ public sealed interface TrimOutcome {
      * @param wouldNeed the balance that nobody could hold, where one exists
      */
     public NoTrim(double speed, NoTrimReason reason, Optional<TrimPoint> wouldNeed) {
-      this(speed, reason, wouldNeed, false);
+      this(speed, reason, wouldNeed, Optional.empty());
     }
 
     @Override
     public Optional<TrimPoint> findPoint() {
       return Optional.empty();
     }
+  }
+
+  /** What carries more than the weight where the wings would have to press down. */
+  enum Excess {
+    /** The wings themselves still lift at the lowest pitch computed: a lower speed mends it. */
+    WINGS,
+    /** All the rest, buoyancy, thrust and pull: it does so without the wings. */
+    REST
   }
 }

@@ -71,8 +71,8 @@ final class TrimSolver {
       return new Found(Optional.empty(), Optional.of(NoTrimReason.TOO_SLOW));
     }
     if (atLow > 0) {
-      // More than the weight is carried at the lowest pitch computed, below no lift of the wings:
-      // they would have to press down.
+      // More than the weight is carried at the lowest pitch computed, which lies a little below no
+      // lift of both wings together: they would have to press down.
       return new Found(Optional.empty(), Optional.of(NoTrimReason.STALLED));
     }
     Balance balance = here.at(root(here, low, atLow, high, atHigh));
@@ -141,10 +141,20 @@ final class TrimSolver {
     NoTrimReason reason = found.reason().get();
     boolean stands =
         reason == NoTrimReason.THRUST_SHORT || reason == NoTrimReason.FEET_CANNOT_REACH;
-    // A stall without a balance: nothing lets go, the craft is carried without its wings.
-    boolean pushedUp = reason == NoTrimReason.STALLED && found.balance().isEmpty();
+    // A stall without a balance: nothing lets go, too much is carried.
+    Optional<TrimOutcome.Excess> excess =
+        reason == NoTrimReason.STALLED && found.balance().isEmpty()
+            ? Optional.of(excess(speed))
+            : Optional.empty();
     return new TrimOutcome.NoTrim(
-        speed, reason, stands ? found.balance().map(this::point) : Optional.empty(), pushedUp);
+        speed, reason, stands ? found.balance().map(this::point) : Optional.empty(), excess);
+  }
+
+  private TrimOutcome.Excess excess(double speed) {
+    Balance lowest = model.at(model.response().from(), speed);
+    return lowest.frontWing().up() + lowest.stabilizer().up() > 0
+        ? TrimOutcome.Excess.WINGS
+        : TrimOutcome.Excess.REST;
   }
 
   /** All that is said about a balance. */
