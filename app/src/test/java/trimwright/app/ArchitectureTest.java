@@ -38,6 +38,8 @@ class ArchitectureTest {
           .definedBy("trimwright.exchange..")
           .layer("desk")
           .definedBy("trimwright.desk..")
+          .layer("sheet")
+          .definedBy("trimwright.sheet..")
           .layer("command")
           .definedBy("trimwright.command..")
           .layer("web")
@@ -53,9 +55,11 @@ class ArchitectureTest {
           .whereLayer("desk")
           .mayOnlyAccessLayers("kernel", "exchange")
           .whereLayer("command")
-          .mayOnlyAccessLayers("kernel", "reference", "exchange", "desk")
-          .whereLayer("web")
+          .mayOnlyAccessLayers("kernel", "reference", "exchange", "desk", "sheet")
+          .whereLayer("sheet")
           .mayOnlyAccessLayers("kernel", "exchange", "desk")
+          .whereLayer("web")
+          .mayOnlyAccessLayers("kernel", "exchange", "desk", "sheet")
           .whereLayer("app")
           .mayNotBeAccessedByAnyLayer();
 
@@ -180,8 +184,28 @@ class ArchitectureTest {
           .that(not(resideInAnyPackage("trimwright.web..")))
           .should()
           .dependOnClassesThat()
+          .resideInAnyPackage("org.springframework..", "jakarta..", "org.apache.catalina..");
+
+  @ArchTest
+  static final ArchRule TEMPLATES_STAY_WHERE_THINGS_ARE_LAID_OUT =
+      noClasses()
+          .that(not(resideInAnyPackage("trimwright.web..", "trimwright.sheet..")))
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("gg.jte..");
+
+  /** Whoever wants a PDF asks the sheet for it, so that nothing else loads what prints. */
+  @ArchTest
+  static final ArchRule PRINTING_STAYS_IN_SHEET =
+      noClasses()
+          .that(not(resideInAPackage("trimwright.sheet..")))
+          .should()
+          .dependOnClassesThat()
           .resideInAnyPackage(
-              "org.springframework..", "gg.jte..", "jakarta..", "org.apache.catalina..");
+              "com.openhtmltopdf..",
+              "org.apache.pdfbox..",
+              "org.apache.fontbox..",
+              "com.google.zxing..");
 
   @ArchTest
   static final ArchRule COMMAND_LINE_LIBRARY_STAYS_IN_COMMAND =

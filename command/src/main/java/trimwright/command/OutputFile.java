@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.UUID;
 
 /**
- * Writes a whole file or none: the text goes to a file beside the target, which then takes the
+ * Writes a whole file or none: the content goes to a file beside the target, which then takes the
  * target's place in one step.
  */
 final class OutputFile {
@@ -91,8 +91,17 @@ final class OutputFile {
    * @throws BadInput if that fails; the old content, if any, is then untouched
    */
   void write(String text) {
+    write(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /**
+   * Writes the bytes, replacing what was there.
+   *
+   * @throws BadInput if that fails; the old content, if any, is then untouched
+   */
+  void write(byte[] content) {
     try {
-      replace(text);
+      replace(content);
     } catch (AccessDeniedException e) {
       throw new BadInput(option + " " + target + ": You are not allowed to write there.");
     } catch (IOException e) {
@@ -107,7 +116,7 @@ final class OutputFile {
     return words == null ? "the system says " + e.getClass().getSimpleName() : words;
   }
 
-  private void replace(String text) throws IOException {
+  private void replace(byte[] content) throws IOException {
     // A plain new file rather than a temporary one: it gets the permissions that any new file of
     // this user gets.
     Path whole =
@@ -115,7 +124,7 @@ final class OutputFile {
             .toAbsolutePath()
             .resolveSibling("." + target.getFileName() + "." + UUID.randomUUID());
     try {
-      Files.writeString(whole, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+      Files.write(whole, content, StandardOpenOption.CREATE_NEW);
       try {
         Files.move(whole, target, StandardCopyOption.ATOMIC_MOVE);
       } catch (AtomicMoveNotSupportedException e) {

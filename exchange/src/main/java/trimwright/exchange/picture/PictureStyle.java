@@ -24,12 +24,12 @@ public record PictureStyle(
   /**
    * Checks the size.
    *
-   * @throws IllegalArgumentException if a side is below 100 px or above 10 000 px
+   * @throws IllegalArgumentException if a side is below 40 px or above 10 000 px
    */
   public PictureStyle {
-    if (!(width >= 100 && width <= 10_000 && height >= 100 && height <= 10_000)) {
+    if (!(width >= 40 && width <= 10_000 && height >= 40 && height <= 10_000)) {
       throw new IllegalArgumentException(
-          "a picture's sides must be within 100 to 10000 px, were " + width + " and " + height);
+          "a picture's sides must be within 40 to 10000 px, were " + width + " and " + height);
     }
   }
 

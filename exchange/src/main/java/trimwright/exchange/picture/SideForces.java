@@ -3,6 +3,7 @@ package trimwright.exchange.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import trimwright.exchange.unit.Measures;
 import trimwright.exchange.unit.Unit;
 import trimwright.kernel.rig.Drive;
 import trimwright.kernel.rig.RideCase;
@@ -13,10 +14,18 @@ final class SideForces {
   private SideForces() {}
 
   static List<SideForce> of(
-      RideCase rideCase, TrimPoint point, SideGeometry place, Palette palette) {
+      RideCase rideCase, TrimPoint point, SideGeometry place, Palette palette, Measures measures) {
     List<SideForce> all = new ArrayList<>();
-    all.add(foot("front-foot-load", place.frontFoot(), point.frontLeg(), palette.front(), false));
-    all.add(foot("back-foot-load", place.backFoot(), point.backLeg(), palette.back(), true));
+    all.add(
+        foot(
+            "front-foot-load",
+            place.frontFoot(),
+            point.frontLeg(),
+            palette.front(),
+            false,
+            measures));
+    all.add(
+        foot("back-foot-load", place.backFoot(), point.backLeg(), palette.back(), true, measures));
     all.add(
         lift(
             "front-wing-lift",
@@ -24,7 +33,8 @@ final class SideForces {
             place.frontWingRoot(),
             point.frontWingLift(),
             palette.front(),
-            false));
+            false,
+            measures));
     all.add(
         lift(
             "stabilizer-lift",
@@ -32,9 +42,10 @@ final class SideForces {
             place.stabilizerRoot(),
             point.stabilizerLift(),
             palette.back(),
-            true));
-    all.add(thrust(rideCase, point, place, palette));
-    all.add(drag(rideCase, point, place, palette));
+            true,
+            measures));
+    all.add(thrust(rideCase, point, place, palette, measures));
+    all.add(drag(rideCase, point, place, palette, measures));
     double gear = Unit.KILOGRAM_FORCE.toSi(place.gearMass());
     all.add(
         new SideForce(
@@ -45,14 +56,14 @@ final class SideForces {
             -gear,
             palette.ink(),
             false,
-            List.of("weight of gear " + whole(gear), "gear " + whole(gear)),
-            "N",
+            List.of("weight of gear " + force(gear, measures), "gear " + force(gear, measures)),
+            unit(Unit.NEWTON, measures),
             Label.Side.RIGHT));
     return all;
   }
 
   private static SideForce foot(
-      String kind, Spot at, double kilograms, String colour, boolean dashed) {
+      String kind, Spot at, double kilograms, String colour, boolean dashed, Measures measures) {
     double newtons = Unit.KILOGRAM_FORCE.toSi(kilograms);
     return new SideForce(
         kind,
@@ -62,14 +73,20 @@ final class SideForces {
         -newtons,
         colour,
         dashed,
-        List.of(whole(kilograms)),
-        "kg",
+        List.of(whole(Unit.KILOGRAM, kilograms, measures)),
+        unit(Unit.KILOGRAM, measures),
         Label.Side.ABOVE);
   }
 
   private static SideForce lift(
-      String kind, String name, Spot at, double newtons, String colour, boolean dashed) {
-    String size = whole(Math.abs(newtons));
+      String kind,
+      String name,
+      Spot at,
+      double newtons,
+      String colour,
+      boolean dashed,
+      Measures measures) {
+    String size = force(Math.abs(newtons), measures);
     String way = newtons < 0 ? " down" : " up";
     return new SideForce(
         kind,
@@ -80,13 +97,13 @@ final class SideForces {
         colour,
         dashed,
         List.of(name + way + " " + size, size),
-        "N",
+        unit(Unit.NEWTON, measures),
         newtons < 0 ? Label.Side.BELOW : Label.Side.RIGHT);
   }
 
   private static SideForce thrust(
-      RideCase rideCase, TrimPoint point, SideGeometry place, Palette palette) {
-    List<String> words = List.of("thrust " + whole(point.thrust()));
+      RideCase rideCase, TrimPoint point, SideGeometry place, Palette palette, Measures measures) {
+    List<String> words = List.of("thrust " + force(point.thrust(), measures));
     if (rideCase.setup().drive().isPresent()) {
       Drive drive = rideCase.setup().drive().get();
       double angle = place.fuselagePitch() + drive.thrustAngle();
@@ -98,7 +115,16 @@ final class SideForces {
       double ahead = point.thrust() * Math.cos(angle);
       double up = point.thrust() * Math.sin(angle);
       return new SideForce(
-          "thrust", at, false, ahead, up, palette.action(), false, words, "N", Label.Side.RIGHT);
+          "thrust",
+          at,
+          false,
+          ahead,
+          up,
+          palette.action(),
+          false,
+          words,
+          unit(Unit.NEWTON, measures),
+          Label.Side.RIGHT);
     }
     OptionalDouble pull = rideCase.pullAboveDeck();
     Spot at =
@@ -113,13 +139,13 @@ final class SideForces {
         0,
         palette.action(),
         false,
-        pull.isPresent() ? List.of("pull " + whole(point.thrust())) : words,
-        "N",
+        pull.isPresent() ? List.of("pull " + force(point.thrust(), measures)) : words,
+        unit(Unit.NEWTON, measures),
         Label.Side.RIGHT);
   }
 
   private static SideForce drag(
-      RideCase rideCase, TrimPoint point, SideGeometry place, Palette palette) {
+      RideCase rideCase, TrimPoint point, SideGeometry place, Palette palette, Measures measures) {
     double low =
         rideCase.setup().drive().map(d -> d.heightAboveFuselage() + d.diameter() / 2).orElse(0.0);
     // Half way up what is wet of the bare mast, where the arrow crosses nothing.
@@ -133,12 +159,20 @@ final class SideForces {
         0,
         palette.ink(),
         false,
-        List.of("drag " + whole(point.drag())),
-        "N",
+        List.of("drag " + force(point.drag(), measures)),
+        unit(Unit.NEWTON, measures),
         Label.Side.LEFT);
   }
 
-  private static String whole(double value) {
-    return CurvePanel.signed(value, 0);
+  private static String force(double newtons, Measures measures) {
+    return whole(Unit.NEWTON, newtons, measures);
+  }
+
+  private static String whole(Unit carried, double si, Measures measures) {
+    return CurvePanel.signed(measures.unit(carried).fromSi(si), 0);
+  }
+
+  private static String unit(Unit carried, Measures measures) {
+    return measures.unit(carried).symbol();
   }
 }

@@ -3,6 +3,7 @@ package trimwright.exchange.picture;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import trimwright.exchange.unit.Measures;
 import trimwright.kernel.rig.Board;
 import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.surface.WingShape;
@@ -128,7 +129,7 @@ public final class SideScene {
    */
   public List<Force> forces(TrimPoint point) {
     SideGeometry place = new SideGeometry(rideCase, point.pitch());
-    return SideForces.of(rideCase, point, place, HUES).stream()
+    return SideForces.of(rideCase, point, place, HUES, Measures.METRIC).stream()
         .map(
             f ->
                 new Force(

@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import trimwright.exchange.read.CaseFile;
+import trimwright.exchange.unit.Measures;
+import trimwright.exchange.unit.Unit;
+import trimwright.exchange.words.Amounts;
 import trimwright.exchange.words.Shown;
 import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.trim.TrimPoint;
@@ -22,6 +25,8 @@ public final class SideView {
   private static final double FOOT_HEIGHT = 0.045;
 
   private final PictureStyle style;
+  private final Measures measures;
+  private final Amounts amounts;
   private final Palette palette;
   private final CaseFile caseFile;
   private final Optional<TrimPoint> trim;
@@ -32,15 +37,19 @@ public final class SideView {
   private final List<Label> labels = new ArrayList<>();
   private final Svg svg;
 
-  private SideView(CaseFile caseFile, Optional<TrimPoint> trim, PictureStyle style) {
+  private SideView(
+      CaseFile caseFile, Optional<TrimPoint> trim, Measures measures, PictureStyle style) {
     RideCase rideCase = caseFile.rideCase();
     this.style = style;
+    this.measures = measures;
+    this.amounts = Amounts.of(measures);
     this.palette = style.palette();
     this.caseFile = caseFile;
     this.trim = trim;
     this.place = new SideGeometry(rideCase, trim.map(TrimPoint::pitch).orElse(0.0));
     this.forces =
-        trim.map(point -> SideForces.of(rideCase, point, place, palette)).orElse(List.of());
+        trim.map(point -> SideForces.of(rideCase, point, place, palette, measures))
+            .orElse(List.of());
     this.frame = SideFrame.of(rideCase, place, forces, style);
     this.placer =
         new LabelPlacer(new Box(2, 2, style.width() - 4, style.height() - 4), style.fontSize());
@@ -60,22 +69,25 @@ public final class SideView {
    *
    * @param caseFile the case
    * @param point where it trims
+   * @param measures units of its numbers
    * @param style how to draw
    * @return SVG text
    */
-  public static String svg(CaseFile caseFile, TrimPoint point, PictureStyle style) {
-    return new SideView(caseFile, Optional.of(point), style).draw();
+  public static String svg(
+      CaseFile caseFile, TrimPoint point, Measures measures, PictureStyle style) {
+    return new SideView(caseFile, Optional.of(point), measures, style).draw();
   }
 
   /**
    * The craft alone with its deck level, for a speed without a trim: no forces, no loads.
    *
    * @param caseFile the case
+   * @param measures units of its numbers
    * @param style how to draw
    * @return SVG text
    */
-  public static String withoutTrim(CaseFile caseFile, PictureStyle style) {
-    return new SideView(caseFile, Optional.empty(), style).draw();
+  public static String withoutTrim(CaseFile caseFile, Measures measures, PictureStyle style) {
+    return new SideView(caseFile, Optional.empty(), measures, style).draw();
   }
 
   private String draw() {
@@ -246,14 +258,17 @@ public final class SideView {
   /** A bar of a round length, and an arrow of a round force, both as long as they say. */
   private void scales() {
     double room = 0.2 * style.width();
-    double length = Ticks.roundBelow(room / frame.pixelsPerMetre() * 1000);
-    double force = Ticks.roundBelow(room / frame.pixelsPerNewton());
+    Unit lengths = measures.unit(Unit.MILLIMETRE);
+    Unit forces = measures.unit(Unit.NEWTON);
+    double length = Ticks.roundBelow(lengths.fromSi(room / frame.pixelsPerMetre()));
+    double force = Ticks.roundBelow(forces.fromSi(room / frame.pixelsPerNewton()));
     double y = style.height() - 8;
-    double bar = length / 1000 * frame.pixelsPerMetre();
-    scale(8, y, bar, "scale-length", Shown.decimals(length, 0), "mm");
+    double bar = lengths.toSi(length) * frame.pixelsPerMetre();
+    scale(8, y, bar, "scale-length", Shown.decimals(length, 0), lengths.symbol());
     String text = Shown.decimals(force, 0);
-    double width = Math.max(force * frame.pixelsPerNewton(), placer.width(text, "N"));
-    scale(style.width() - 8 - width, y, force * frame.pixelsPerNewton(), "scale-force", text, "N");
+    double arrow = forces.toSi(force) * frame.pixelsPerNewton();
+    double width = Math.max(arrow, placer.width(text, forces.symbol()));
+    scale(style.width() - 8 - width, y, arrow, "scale-force", text, forces.symbol());
   }
 
   private void scale(double x, double y, double length, String kind, String text, String unit) {
@@ -285,21 +300,25 @@ public final class SideView {
             true,
             Label.Side.RIGHT);
     labels.add(2, pitch);
-    String centre = Shown.decimals(Shown.mm(point.footPressureAheadOfMast()), 0);
+    Unit lengths = measures.unit(Unit.MILLIMETRE);
+    String centre =
+        Shown.decimals(
+            lengths.fromSi(point.footPressureAheadOfMast()),
+            measures.shown(Unit.MILLIMETRE).decimals());
     Dot below = frame.dot(place.deck(point.footPressureAheadOfMast(), 0));
     labels.add(
         3,
         new Label(
             List.of("pressure centre " + centre, "centre " + centre, centre),
-            "mm",
+            lengths.symbol(),
             new Dot(below.x(), below.y() + 11),
             palette.ink(),
             true,
             Label.Side.BELOW));
   }
 
-  private static String speed(TrimPoint point) {
-    return Shown.decimals(Shown.kmh(point.speed()), 1) + " km/h";
+  private String speed(TrimPoint point) {
+    return amounts.speed(point.speed());
   }
 
   private String description(TrimPoint point) {
@@ -308,20 +327,20 @@ public final class SideView {
         + " at "
         + speed(point)
         + ". Front foot "
-        + Shown.decimals(point.frontLeg(), 0)
-        + " kg, back foot "
-        + Shown.decimals(point.backLeg(), 0)
-        + " kg, pressure centre "
-        + Shown.decimals(Shown.mm(point.footPressureAheadOfMast()), 0)
-        + " mm ahead of the mast. Front wing "
-        + Shown.decimals(point.frontWingLift(), 0)
-        + " N up, stabilizer "
-        + Shown.decimals(Math.abs(point.stabilizerLift()), 0)
-        + (point.stabilizerLift() < 0 ? " N down" : " N up")
+        + amounts.mass(point.frontLeg())
+        + ", back foot "
+        + amounts.mass(point.backLeg())
+        + ", pressure centre "
+        + amounts.length(point.footPressureAheadOfMast())
+        + " ahead of the mast. Front wing "
+        + amounts.force(point.frontWingLift())
+        + " up, stabilizer "
+        + amounts.force(Math.abs(point.stabilizerLift()))
+        + (point.stabilizerLift() < 0 ? " down" : " up")
         + ", thrust "
-        + Shown.decimals(point.thrust(), 0)
-        + " N. The front wing runs "
-        + Shown.decimals(Shown.mm(caseFile.rideCase().immersion()), 0)
-        + " mm deep.";
+        + amounts.force(point.thrust())
+        + ". The front wing runs "
+        + amounts.length(caseFile.rideCase().immersion())
+        + " deep.";
   }
 }

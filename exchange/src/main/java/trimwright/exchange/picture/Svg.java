@@ -115,6 +115,27 @@ final class Svg {
     out.append("</text>\n");
   }
 
+  /**
+   * A text at a place, for pictures whose labels need no search for room.
+   *
+   * @param text what it says
+   * @param at where its base line begins, has its middle, or ends
+   * @param anchor {@code start}, {@code middle} or {@code end}
+   * @param size of the letters [px]
+   * @param bold whether it leads
+   * @param colour paint
+   */
+  void words(String text, Dot at, String anchor, double size, boolean bold, String colour) {
+    element("text", "words")
+        .with("x", at.x())
+        .with("y", at.y())
+        .with("fill", colour)
+        .with("font-size", size)
+        .with("font-weight", bold ? "700" : "400")
+        .with("text-anchor", anchor);
+    out.append('>').append(escaped(text)).append("</text>\n");
+  }
+
   /** The whole picture. */
   String text() {
     return out + "</svg>\n";

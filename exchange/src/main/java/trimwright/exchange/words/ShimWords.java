@@ -39,8 +39,12 @@ public record ShimWords(String headline, String fitting, String warning) {
         BOLTS);
   }
 
-  /** Whether a shim is worth the name. */
-  static boolean isShim(double angle) {
+  /**
+   * Whether a shim is worth the name.
+   *
+   * @param angle of the shim [rad]
+   */
+  public static boolean isShim(double angle) {
     return Math.abs(Shown.degrees(angle)) >= NO_SHIM_DEGREES;
   }
 

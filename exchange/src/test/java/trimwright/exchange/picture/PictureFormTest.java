@@ -17,7 +17,7 @@ class PictureFormTest {
 
   private static List<String> pictures(PictureStyle style) {
     List<String> all = new ArrayList<>();
-    all.add(SideView.svg(Samples.caseFile(), Samples.pointAt(20), style));
+    all.add(SideView.svg(Samples.caseFile(), Samples.pointAt(20), Measures.METRIC, style));
     all.add(CurvePicture.sheet(Samples.caseFile(), Samples.curve(), 5, Measures.METRIC, style));
     for (CurveQuantity quantity : CurveQuantity.values()) {
       all.add(
@@ -58,7 +58,12 @@ class PictureFormTest {
     for (String svg : pictures(PictureStyle.page(820, 300))) {
       assertThat(svg).contains("var(--").doesNotContain("\"#");
     }
-    assertThat(SideView.svg(Samples.caseFile(), Samples.pointAt(20), PictureStyle.page(820, 300)))
+    assertThat(
+            SideView.svg(
+                Samples.caseFile(),
+                Samples.pointAt(20),
+                Measures.METRIC,
+                PictureStyle.page(820, 300)))
         .contains("var(--front)", "var(--back)", "var(--ink)", "var(--line)");
   }
 

@@ -12,6 +12,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
 import trimwright.exchange.read.CaseFile;
+import trimwright.exchange.unit.Measures;
 import trimwright.exchange.write.Samples;
 import trimwright.kernel.trim.TrimPoint;
 
@@ -21,7 +22,8 @@ class SideViewTest {
 
   private final TrimPoint point = Samples.point(20, 2.9, 0.6);
   private final Drawn drawn =
-      Drawn.of(SideView.svg(Samples.caseFile(), point, PictureStyle.light(820, 300)));
+      Drawn.of(
+          SideView.svg(Samples.caseFile(), point, Measures.METRIC, PictureStyle.light(820, 300)));
   private final double scale = Drawn.number(drawn.root(), "data-pixels-per-metre");
   private final double perNewton = Drawn.number(drawn.root(), "data-pixels-per-newton");
 
@@ -111,6 +113,7 @@ class SideViewTest {
               SideView.svg(
                   Samples.caseFile(),
                   Samples.point(22, pitch, 0.5 + pitch / 50),
+                  Measures.METRIC,
                   PictureStyle.light(820, 300)));
       assertThat(Drawn.number(other.root(), "data-pixels-per-metre")).isEqualTo(scale);
       assertThat(Drawn.number(other.one("waterline"), "y1"))
@@ -120,7 +123,9 @@ class SideViewTest {
 
   @Test
   void aSpeedWithoutTrimShowsTheCraftAlone() {
-    Drawn alone = Drawn.of(SideView.withoutTrim(Samples.caseFile(), PictureStyle.dark(390, 220)));
+    Drawn alone =
+        Drawn.of(
+            SideView.withoutTrim(Samples.caseFile(), Measures.METRIC, PictureStyle.dark(390, 220)));
     assertThat(alone.kind("mast")).hasSize(1);
     assertThat(alone.kind("front-foot")).hasSize(1);
     assertThat(alone.kind("front-wing-lift")).isEmpty();
@@ -137,7 +142,8 @@ class SideViewTest {
     CaseFile caseFile = Samples.caseFile(mast, fuselage, powered, 0.5, OptionalDouble.empty());
     double[][] sizes = {{390, 220}, {820, 300}, {1280, 300}, {680, 300}};
     PictureStyle style = PictureStyle.page(sizes[size][0], sizes[size][1]);
-    Drawn any = Drawn.of(SideView.svg(caseFile, Samples.point(20, pitch, share), style));
+    Drawn any =
+        Drawn.of(SideView.svg(caseFile, Samples.point(20, pitch, share), Measures.METRIC, style));
     assertThat(any.overlap()).isEmpty();
     assertThat(any.outside()).isEmpty();
     assertThat(any.texts())

@@ -41,6 +41,8 @@ final class Documents {
                 bench(Samples.caseFile(), Samples.emptyCurve(), Measures.METRIC),
                 BenchWriter.refused(
                     4, List.of(new FieldProblem(List.of("rider.mass_kg"), "no <number>")))),
+        OutputSchema.SHEET,
+            List.of(SheetWriter.json(Samples.caseFile(), 20 * Samples.KMH, "my.pdf")),
         OutputSchema.WATER, List.of(WaterWriter.json(water())),
         OutputSchema.SECTION, List.of(SectionWriter.json(section())),
         OutputSchema.WING,
@@ -137,8 +139,9 @@ final class Documents {
     all.put("wing csv", WingWriter.csv(wing(OptionalDouble.of(0.45))));
     all.put("wing table", WingWriter.table(wing(OptionalDouble.of(0.45))));
     PictureStyle style = PictureStyle.page(820, 300);
-    all.put("side view", SideView.svg(Samples.caseFile(), Samples.pointAt(20), style));
-    all.put("no trim", SideView.withoutTrim(Samples.caseFile(), style));
+    all.put(
+        "side view", SideView.svg(Samples.caseFile(), Samples.pointAt(20), Measures.METRIC, style));
+    all.put("no trim", SideView.withoutTrim(Samples.caseFile(), Measures.METRIC, style));
     for (CurveQuantity quantity : CurveQuantity.values()) {
       all.put(
           quantity.name(),

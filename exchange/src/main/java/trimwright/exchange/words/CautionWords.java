@@ -1,0 +1,38 @@
+package trimwright.exchange.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import trimwright.exchange.read.CaseFile;
+import trimwright.kernel.rig.Setup;
+
+/** What comes before any number wherever people can get hurt, short enough to be read. */
+public final class CautionWords {
+  private CautionWords() {}
+
+  /**
+   * The cautions that a case calls for; nothing about parts that it does not have.
+   *
+   * @param caseFile the case
+   * @return sentences, one caution each
+   */
+  public static List<String> listFor(CaseFile caseFile) {
+    Setup setup = caseFile.rideCase().setup();
+    List<String> all = new ArrayList<>();
+    all.add(
+        "First flights go with a licensed instructor. Local rules and the makers' limits come before"
+            + " any number here.");
+    all.add("Wear a helmet and an impact vest. Keep well away from people, boats and the shore.");
+    all.add(
+        setup.drive().isPresent()
+            ? "The wings are sharp and the propeller does not stop at once: keep clear of both, in the"
+                + " water and on the stand."
+            : "The wings are sharp: keep clear of them, in the water and on the stand.");
+    if (setup.battery().isPresent()) {
+      all.add(
+          "Lithium batteries: charge, carry and store them as their maker says; never use one that"
+              + " was dropped or is wet inside.");
+    }
+    all.add("No computation knows the bolt that is loose today: check before every ride.");
+    return List.copyOf(all);
+  }
+}

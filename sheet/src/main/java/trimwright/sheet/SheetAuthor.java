@@ -1,0 +1,254 @@
+package trimwright.sheet;
+
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import trimwright.desk.CaseStudy;
+import trimwright.desk.SpeedRange;
+import trimwright.exchange.picture.DeckPicture;
+import trimwright.exchange.picture.Palette;
+import trimwright.exchange.picture.PictureStyle;
+import trimwright.exchange.picture.ShimPicture;
+import trimwright.exchange.picture.SideView;
+import trimwright.exchange.picture.SpeedRuler;
+import trimwright.exchange.read.CaseCode;
+import trimwright.exchange.read.CaseFile;
+import trimwright.exchange.words.CauseWords;
+import trimwright.exchange.words.CautionWords;
+import trimwright.exchange.words.FeelWords;
+import trimwright.exchange.words.RuleOut;
+import trimwright.exchange.words.ShimWords;
+import trimwright.exchange.words.Shown;
+import trimwright.exchange.write.ModelVersion;
+import trimwright.kernel.rig.RideCase;
+import trimwright.kernel.trim.Curve;
+import trimwright.kernel.trim.EvenFeetSpeed;
+import trimwright.kernel.trim.TrimOutcome;
+import trimwright.kernel.trim.TrimPoint;
+import trimwright.sheet.SheetPage.Row;
+
+/** Has a case computed and puts together what its sheet says. */
+final class SheetAuthor {
+  /** Ends of the curve [km/h]: the speeds at which foil boards are ridden. */
+  private static final double FROM_KMH = 10;
+
+  private static final double TO_KMH = 40;
+
+  /** Speeds nearer than this are one and the same [m/s]: a twentieth of a km/h. */
+  private static final double SAME_SPEED = 0.05 / 3.6;
+
+  /** Water denser than this is salt to a person at a counter [kg/m³]. Chosen. */
+  private static final double SALT = 1010;
+
+  /** Letters of the digest that tell cases apart to a person. */
+  private static final int DIGEST_LETTERS = 12;
+
+  /** Side of the largest code that leaves room for the rest [mm]. */
+  private static final double LARGEST_CODE = 46.6;
+
+  /** How fine pictures are drawn [px/mm], and the height of their letters [px]. */
+  private static final double PIXELS = 4;
+
+  private static final double LETTERS = 11;
+  private static final double LARGE_LETTERS = 13;
+
+  private final CaseFile caseFile;
+  private final SheetChoice choice;
+  private final SheetNumbers numbers;
+  private final double speed;
+  private final Curve curve;
+  private final TrimOutcome outcome;
+  private final CauseWords cause;
+  private final CaseCode carried;
+  private final Optional<CodePicture> code;
+
+  SheetAuthor(CaseFile caseFile, double speed, SheetChoice choice) {
+    this.caseFile = caseFile;
+    this.choice = choice;
+    this.speed = speed;
+    this.numbers = new SheetNumbers(choice.measures());
+    CaseStudy study = CaseStudy.of(caseFile);
+    this.curve = study.curve(range());
+    this.outcome = study.trim(speed);
+    this.cause = CauseWords.of(caseFile, study.cause(speed), choice.measures());
+    this.carried = CaseCode.of(caseFile);
+    this.code =
+        carried
+            .text()
+            .flatMap(
+                text ->
+                    CodePicture.find(
+                        text,
+                        "QR code with this sheet's case, without its name and without the rider's",
+                        LARGEST_CODE));
+  }
+
+  /** The speeds that the sheet looks at, wide enough for the one it is about. */
+  private SpeedRange range() {
+    double ridden = Shown.kmh(speed);
+    double wished = Shown.kmh(caseFile.rideCase().rider().wishedSpeed());
+    return SpeedRange.kmh(
+        Math.max(SpeedRange.LOWEST_KMH, Math.min(FROM_KMH, Math.floor(Math.min(ridden, wished)))),
+        Math.min(SpeedRange.HIGHEST_KMH, Math.max(TO_KMH, Math.ceil(Math.max(ridden, wished)))),
+        1);
+  }
+
+  /**
+   * The page, laid out in a certain way.
+   *
+   * @param layout sizes of columns and pictures
+   * @return what the template prints
+   */
+  SheetPage page(SheetLayout layout) {
+    SheetSettings settings = new SheetSettings(caseFile, numbers);
+    ShimWords shim =
+        ShimWords.of(caseFile.rideCase().setup().shim(), caseFile.notes().stabilizerMounting());
+    return new SheetPage(
+        head(),
+        settings.large(),
+        picture(
+            ShimPicture.svg(caseFile, style(layout.shimWidth(), layout.shimHeight(), LETTERS)),
+            layout.shimWidth()),
+        List.of(shim.fitting(), shim.warning()),
+        ShimPicture.scaleWords(caseFile),
+        picture(
+            DeckPicture.svg(
+                caseFile,
+                choice.measures(),
+                style(layout.deckWidth(), layout.deckHeight(), LARGE_LETTERS)),
+            layout.deckWidth()),
+        "To scale, to the middle of each foot. The case does not say where the board ends; its outline"
+            + " is drawn plainly.",
+        picture(
+            SpeedRuler.svg(
+                caseFile,
+                curve,
+                speed,
+                choice.measures(),
+                style(layout.width(), layout.rulerHeight(), LETTERS)),
+            layout.width()),
+        picture(side(style(layout.sideWidth(), layout.sideHeight(), LETTERS)), layout.sideWidth()),
+        speeds(),
+        FeelWords.of(caseFile, curve, outcome, choice.measures()),
+        new SheetPage.Cause(
+            cause.headline(),
+            cause.sentences(),
+            cause.ruleOutFirst().stream().map(RuleOut::what).toList()),
+        settings.parts(),
+        CautionWords.listFor(caseFile),
+        code,
+        code.isPresent()
+            ? "The case for the program, without names."
+            : carried.whyNot().orElse("This case is too long for a code on paper."),
+        foot());
+  }
+
+  /** The layout of a density, with room for the code that this case needs. */
+  SheetLayout layout(Paper paper, int step) {
+    return new SheetLayout(paper, step, code.map(CodePicture::size).orElse(0.0));
+  }
+
+  private SheetPage.Head head() {
+    RideCase ride = caseFile.rideCase();
+    List<String> facts = new ArrayList<>();
+    facts.add(numbers.mass(ride.rider().allMass()) + " with kit");
+    facts.add(ride.water().density() > SALT ? "salt water" : "fresh water");
+    if (ride.chopHeight() > 0) {
+      facts.add("chop " + numbers.length(ride.chopHeight()));
+    }
+    if (ride.headWind() != 0) {
+      facts.add(
+          (ride.headWind() > 0 ? "head wind " : "tail wind ")
+              + numbers.speed(Math.abs(ride.headWind())));
+    }
+    facts.add("front wing " + numbers.length(ride.immersion()) + " deep");
+    return new SheetPage.Head(
+        SheetFont.printable(caseFile.name()).text(),
+        SheetFont.printable(choice.riderName()).text(),
+        choice.date().format(DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH)),
+        numbers.speed(speed),
+        String.join(" · ", facts));
+  }
+
+  private String side(PictureStyle style) {
+    return outcome
+        .findPoint()
+        .map(point -> SideView.svg(caseFile, point, choice.measures(), style))
+        .orElseGet(() -> SideView.withoutTrim(caseFile, choice.measures(), style));
+  }
+
+  private List<Row> speeds() {
+    List<Row> rows = new ArrayList<>();
+    double wished = caseFile.rideCase().rider().wishedSpeed();
+    rows.add(new Row("You wish for", numbers.speed(wished), true));
+    if (Math.abs(speed - wished) > SAME_SPEED) {
+      rows.add(new Row("This sheet is for", numbers.speed(speed), true));
+    }
+    List<String> even =
+        curve.evenFeetSpeeds().stream().map(EvenFeetSpeed::speed).map(numbers::speed).toList();
+    rows.add(row("Even feet", even.isEmpty() ? "at no speed" : String.join(" and ", even)));
+    rows.add(
+        row(
+            "Deck level",
+            curve.levelSpeed().isPresent()
+                ? numbers.speed(curve.levelSpeed().getAsDouble())
+                : "at no speed"));
+    rows.add(
+        row(
+            "Slowest inside the limits",
+            curve.rideableWindow().map(w -> numbers.speed(w.from())).orElse("none")));
+    rows.add(
+        row(
+            "Fastest inside the limits",
+            curve.rideableWindow().map(w -> numbers.speed(w.to())).orElse("none")));
+    outcome.findPoint().ifPresent(point -> rows.addAll(state(point)));
+    return rows;
+  }
+
+  private List<Row> state(TrimPoint point) {
+    List<Row> rows = new ArrayList<>();
+    rows.add(new Row("At " + numbers.speed(point.speed()), "", true));
+    rows.add(row("Deck", Shown.nose(Shown.degrees(point.pitch()))));
+    rows.add(
+        row(
+            "Front foot",
+            numbers.mass(point.frontLeg())
+                + ", "
+                + Shown.decimals(100 * point.footShare(), 0)
+                + "\u00a0%"));
+    rows.add(row("Back foot", numbers.mass(point.backLeg())));
+    point.electricPower().ifPresent(power -> rows.add(row("Power", numbers.watts(power))));
+    rows.add(row("To the stall", Shown.decimals(Shown.degrees(point.stallMargin()), 1) + "°"));
+    return rows;
+  }
+
+  private static Row row(String name, String value) {
+    return new Row(name, value, false);
+  }
+
+  private String foot() {
+    boolean replaced =
+        SheetFont.printable(caseFile.name()).replaced()
+            || SheetFont.printable(choice.riderName()).replaced();
+    return "Trimwright, model "
+        + ModelVersion.TEXT
+        + ", case "
+        + caseFile.digest().substring(0, DIGEST_LETTERS)
+        + ". Computed for a steady ride with the parts as listed; no promise that the setup suits you."
+        + (replaced
+            ? " "
+                + SheetFont.REPLACEMENT
+                + " stands for a character that this print has no letter for."
+            : "");
+  }
+
+  private static PrintedPicture picture(String svg, double width) {
+    return PrintedPicture.of(svg, width);
+  }
+
+  private static PictureStyle style(double width, double height, double letters) {
+    return new PictureStyle(Palette.LIGHT, width * PIXELS, height * PIXELS, "2", letters, "");
+  }
+}

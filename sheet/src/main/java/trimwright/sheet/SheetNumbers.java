@@ -1,0 +1,75 @@
+package trimwright.sheet;
+
+import java.math.BigDecimal;
+import trimwright.exchange.unit.Measures;
+import trimwright.exchange.unit.Unit;
+import trimwright.exchange.words.Shown;
+
+/**
+ * Numbers as the sheet prints them, held to their units by a space that does not break.
+ *
+ * @param measures units
+ */
+record SheetNumbers(Measures measures) {
+  private static final String HOLD = "\u00a0";
+
+  /** A speed [m/s] without its unit, with one decimal where there is one. */
+  String bareSpeed(double speed) {
+    BigDecimal shown =
+        Shown.rounded(measures.unit(Unit.KILOMETRE_PER_HOUR).fromSi(speed), 1).stripTrailingZeros();
+    return shown.scale() < 0 ? shown.setScale(0).toPlainString() : shown.toPlainString();
+  }
+
+  String speed(double speed) {
+    return bareSpeed(speed) + HOLD + speedUnit();
+  }
+
+  String speedUnit() {
+    return measures.unit(Unit.KILOMETRE_PER_HOUR).symbol();
+  }
+
+  /** A length [m]. */
+  String length(double length) {
+    return bareLength(length) + HOLD + lengthUnit();
+  }
+
+  String bareLength(double length) {
+    return bare(Unit.MILLIMETRE, length);
+  }
+
+  String lengthUnit() {
+    return measures.unit(Unit.MILLIMETRE).symbol();
+  }
+
+  /** A mass [kg]. */
+  String mass(double mass) {
+    return with(Unit.KILOGRAM, mass);
+  }
+
+  /** An area [m²]. */
+  String area(double area) {
+    return with(Unit.SQUARE_CENTIMETRE, area);
+  }
+
+  /** A volume [m³]. */
+  String litres(double volume) {
+    return Shown.decimals(Unit.LITRE.fromSi(volume), 0) + HOLD + "l";
+  }
+
+  String watts(double power) {
+    return Shown.decimals(power, 0) + HOLD + "W";
+  }
+
+  /** An energy [J]. */
+  String wattHours(double energy) {
+    return Shown.decimals(Unit.WATT_HOUR.fromSi(energy), 0) + HOLD + "Wh";
+  }
+
+  private String with(Unit carried, double si) {
+    return bare(carried, si) + HOLD + measures.unit(carried).symbol();
+  }
+
+  private String bare(Unit carried, double si) {
+    return Shown.decimals(measures.unit(carried).fromSi(si), measures.shown(carried).decimals());
+  }
+}
