@@ -47,9 +47,9 @@ export class CurvePanel {
     const { reply, measures, colours, axis, line } = sheet;
     this.range = uprightRange(this.range, ...this.extremes(), quantity, plot.height, colours.size);
     const symbol = measures.symbol(quantity.unit);
-    // The no-break space keeps the lone degree sign off the comma.
-    const unit = symbol === '°' ? '\u00A0°' : symbol;
-    this.title.show(plot.x, plot.y - 6, 'start', `${quantity.title},`, unit, colours.ink, colours);
+    // A no-break space holds the lone degree sign off the words.
+    const words = quantity.title + (symbol === '°' ? '\u00A0' : '');
+    this.title.show(plot.x, plot.y - 6, 'start', words, symbol, colours.ink, colours);
     this.ground.draw(sheet, plot, this.range, (value) => this.y(value));
     this.strokes = [];
     this.curves.begin();
@@ -190,7 +190,7 @@ export class CurvePanel {
   }
 
   within(y) {
-    const half = this.sheet.line / 2 + 1;
+    const half = this.sheet.line / 2 + 2;
     return Math.max(this.plot.y + half, Math.min(this.plot.y + this.plot.height - half, y));
   }
 

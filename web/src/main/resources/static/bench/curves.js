@@ -2,6 +2,7 @@ import { speedAxis } from './axes.js';
 import { CurvePanel } from './curve-panel.js';
 import { box, overlap } from './geometry.js';
 import { pointWords, quantityOf } from './quantities.js';
+import { caption } from './side-labels.js';
 import { speedHandle } from './speed-handle.js';
 import { Label, add, labelWidth, root, set, textWidth } from './svg.js';
 import { watchSize, whenAtRest } from './watch.js';
@@ -71,12 +72,13 @@ class Curves {
   }
 
   draw(state) {
-    const { reply, index, measures, colours } = state;
+    const { reply, index, pinned, measures, colours } = state;
     this.plan(state);
     this.shown.forEach((panel) => panel.mark(index));
     this.speeds(index, reply, measures, colours);
     this.handle.update(reply, index, this.axis, measures);
-    set(this.svg, { 'data-speed': measures.withUnit(reply.points[index].speed_kmh, 'km/h', 0) });
+    const speed = measures.withUnit(reply.points[index].speed_kmh, 'km/h', 0);
+    set(this.svg, { 'data-speed': speed, 'data-caption': caption(reply, speed, pinned) });
     this.rest(() => [
       `${this.quantities.map((one) => one.title).join('; ')} of ${reply.name} against speed`,
       this.describe(state),
@@ -168,7 +170,7 @@ class Curves {
     this.tickLabels.slice(axis.ticks.length).forEach((label) => label.hide());
   }
 
-  describe({ reply, index, measures }) {
+  describe({ reply, index, pinned, measures }) {
     const at = (kmh) => measures.withUnit(kmh, 'km/h', 1);
     const even = reply.even_feet_speeds.map(({ speed_kmh: kmh }) => at(kmh));
     const window = reply.rideable_from_kmh === null ? 'No speed is inside every limit.'
@@ -179,6 +181,7 @@ class Curves {
       even.length ? `Even feet at ${even.join(' and ')}.` : 'Even feet at no speed.',
       `Level at ${reply.level_speed_kmh === null ? 'no speed' : at(reply.level_speed_kmh)}.`,
       `Wished: ${at(reply.wished_speed_kmh)}.`,
-    ].join(' ');
+      pinned ? 'Dotted: the pinned reference.' : '',
+    ].join(' ').trim();
   }
 }

@@ -1,3 +1,5 @@
+import { wrap } from './text-lines.js';
+
 /**
  * A picture as a file that stands alone: no style sheet, no script, no outside resource.
  */
@@ -8,6 +10,11 @@ const NAMESPACE = 'http://www.w3.org/2000/svg';
 const RIM = 16;
 
 const CAPTION = 16;
+
+const CAPTION_LINES = 3;
+
+/** Height of the caption's lines over their letters. */
+const LEADING = 1.3;
 
 /** Pixels of a PNG per pixel of the page. */
 const SHARPNESS = 2;
@@ -21,7 +28,7 @@ const OURS = ['class', 'style', 'tabindex'];
  * @param {SVGElement} picture as a drawing module made it
  * @param {string} name of the case and the picture; the speed that is shown is added
  * @param {string} kind svg or png
- * @param {string} [caption] under the picture; its title where none is given
+ * @param {string} [caption] under the picture, in place of its own
  * @returns {Promise<void>} settled once the file was handed to the browser
  */
 export async function savePicture(picture, name, kind, caption) {
@@ -59,11 +66,13 @@ export function pictureText(picture, caption) {
   for (const element of [copy, ...copy.querySelectorAll('*')]) {
     OURS.forEach((attribute) => element.removeAttribute(attribute));
   }
-  const words = caption ?? copy.querySelector('title')?.textContent ?? '';
+  const words = caption ?? copy.getAttribute('data-caption') ?? '';
   const ground = copy.getAttribute('data-ground') ?? '#FFFFFF';
   const ink = copy.getAttribute('data-ink') ?? '#000000';
+  const face = { size: CAPTION, font: copy.getAttribute('font-family') ?? 'sans-serif' };
+  const lines = wrap(words, width, face, CAPTION_LINES);
   const wide = width + 2 * RIM;
-  const high = height + 2 * RIM + (words ? 1.6 * CAPTION : 0);
+  const high = height + 2 * RIM + LEADING * CAPTION * lines.length;
   const sheet = document.createElementNS(NAMESPACE, 'svg');
   const set = (element, attributes) => {
     for (const key in attributes) {
@@ -88,17 +97,14 @@ export function pictureText(picture, caption) {
   const moved = make('g', { transform: `translate(${RIM} ${RIM})` });
   moved.append(...copy.childNodes);
   sheet.append(moved);
-  if (words) {
+  lines.forEach((line, i) => {
     const text = make('text', {
-      x: RIM, y: height + RIM + 1.5 * CAPTION, fill: ink, 'font-size': CAPTION,
+      x: RIM, y: height + RIM + (LEADING * (i + 1) + 0.1) * CAPTION, fill: ink,
+      'font-size': CAPTION,
     });
-    // A narrow picture's caption is drawn closer rather than cut.
-    if (words.length * CAPTION * 0.55 > width) {
-      set(text, { textLength: width, lengthAdjust: 'spacingAndGlyphs' });
-    }
-    text.textContent = words;
+    text.textContent = line;
     sheet.append(text);
-  }
+  });
   const markup = new XMLSerializer().serializeToString(sheet);
   return `<?xml version="1.0" encoding="UTF-8"?>\n${markup}\n`;
 }

@@ -215,6 +215,11 @@ function stern(craft, level, px) {
   return px(...place(level, ...last));
 }
 
+/** What stands under a picture that is saved. */
+export function caption(reply, speed, pinned) {
+  return `${reply.name}, ${speed}` + (pinned ? '; dotted: the pinned reference' : '');
+}
+
 /** What the picture shows, in sentences. */
 export function describe(point, reply, measures) {
   const at = measures.withUnit(point.speed_kmh, 'km/h', 0);

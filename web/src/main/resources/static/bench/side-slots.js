@@ -209,7 +209,7 @@ function covered(b, lines, frame) {
     sum += length;
     most = Math.max(most, length);
   }
-  const crossing = frame.water > b.y + 2 && frame.water < b.y + b.height - 2 ? CROSSING : 0;
+  const crossing = frame.water > b.y - 1 && frame.water < b.y + b.height + 1 ? CROSSING : 0;
   return crossing + COVERED * (sum / lines.length + 0.3 * most);
 }
 

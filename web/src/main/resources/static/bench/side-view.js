@@ -7,7 +7,8 @@ import { Craft } from './side-craft.js';
 import { FOOT_LAP, footRoom, footWording } from './side-feet.js';
 import { frameFor, scene, scenes } from './side-frame.js';
 import {
-  CENTRE_WORDINGS, GLYPH, PITCH_WORDINGS, describe, forceText, forceUnit, wantedWords, wordings,
+  CENTRE_WORDINGS, GLYPH, PITCH_WORDINGS, caption, describe, forceText, forceUnit, wantedWords,
+  wordings,
 } from './side-labels.js';
 import { scalePath, scales } from './side-scales.js';
 import { chooseSlots, obstacles, serves } from './side-slots.js';
@@ -107,10 +108,10 @@ class SideView {
       }
     }
     const speed = measures.withUnit(point.speed_kmh, 'km/h', 0);
-    set(this.svg, { 'data-speed': speed });
+    set(this.svg, { 'data-speed': speed, 'data-caption': caption(reply, speed, pinned) });
     this.rest(() => [
       `Side view of ${reply.name} at ${speed}`,
-      describe(point, reply, measures),
+      describe(point, reply, measures) + (pinned ? ' Dotted: the pinned reference.' : ''),
     ]);
   }
 

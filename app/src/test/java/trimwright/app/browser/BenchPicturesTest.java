@@ -180,6 +180,33 @@ class BenchPicturesTest {
   }
 
   @Test
+  void iconsOfOneSizeAreToOneScale() throws IOException {
+    show("heavy-beginner");
+    List<?> icons = list("return benchPictures.planforms()");
+    assertThat(icons).hasSize(3);
+    double perMetre = number((Map<?, ?>) icons.get(0), "perMetre");
+    for (Object entry : icons) {
+      Map<?, ?> icon = (Map<?, ?>) entry;
+      assertThat(number(icon, "perMetre")).isEqualTo(perMetre);
+      assertThat(number(icon, "width"))
+          .isCloseTo(perMetre * number(icon, "metres"), within(2 * WRITTEN));
+    }
+  }
+
+  @Test
+  void aPinnedReferenceIsDottedAndInsideThePicture() throws IOException {
+    show("light-carver");
+    for (int[] size : SIDE_SIZES) {
+      Map<?, ?> seen =
+          (Map<?, ?>) run("return benchPictures.pinned(...arguments)", size[0], size[1]);
+      assertThat((List<?>) seen.get("found")).isEmpty();
+      assertThat(number(seen, "outlines")).isEqualTo(5);
+      assertThat(number(seen, "curves")).isEqualTo(3);
+      assertThat(number(seen, "left")).isZero();
+    }
+  }
+
+  @Test
   void aSpeedWithoutATrimShowsTheLevelCraftAndTheReason() throws IOException {
     show("heavy-beginner");
     Map<?, ?> seen = (Map<?, ?>) run("return benchPictures.noTrim()");

@@ -10,12 +10,16 @@ const done = arguments[arguments.length - 1];
   const { readColours } = await at('colours');
   const measuring = await at('measures');
   const saving = await at('save-picture');
+  const { createPlanform } = await at('planform');
   const { tableOf } = await at('picture-table');
   const data = JSON.parse(document.getElementById('bench-data').textContent);
   const ALL = ['pitch_deg', 'foot_share', 'electric_power_w'];
   const asked = [];
 
-  const makers = { side: createSideView, curves: (host) => createCurves(host, (i) => asked.push(i)) };
+  const makers = {
+    side: createSideView, curves: (host) => createCurves(host, (i) => asked.push(i)),
+    planform: createPlanform,
+  };
 
   /** A picture of its own, in front of the page. */
   function picture(kind, width, height) {
@@ -81,14 +85,27 @@ const done = arguments[arguments.length - 1];
 
   /** Tail and head of each arrow [px]. */
   function arrows(svg) {
-    return shownIn(svg, '[data-force]').map((group) => {
+    return shownIn(svg, '[data-force], [data-pinned]').map((group) => {
       const shaft = group.querySelector('line');
       const head = group.querySelector('polygon').points.getItem(0);
       return {
-        kind: group.dataset.force,
+        kind: group.dataset.force ?? group.dataset.pinned,
         ends: [shaft.x1.baseVal.value, shaft.y1.baseVal.value, head.x, head.y],
       };
     });
+  }
+
+  /** The server's answer with one field changed. */
+  async function replyWith(path, value) {
+    const meta = (name) => document.querySelector(`meta[name="${name}"]`).content;
+    const answer = await fetch('/bench/curve', {
+      method: 'POST',
+      headers: { 'Content-Type': 'application/json', [meta('csrf-header')]: meta('csrf-token') },
+      body: JSON.stringify({
+        sequence: 1, measures: 'metric', fields: { ...data.case.fields, [path]: String(value) },
+      }),
+    });
+    return answer.json();
   }
 
   const trimmed = data.reply.points.map((p, i) => (p.pitch_deg === null ? -1 : i)).filter((i) => i >= 0);
@@ -267,20 +284,55 @@ const done = arguments[arguments.length - 1];
     async axes(path, values) {
       const view = picture('curves', 460, 420);
       const seen = [];
-      const meta = (name) => document.querySelector(`meta[name="${name}"]`).content;
       for (const value of values) {
-        const fields = { ...data.case.fields, [path]: String(value) };
-        const answer = await fetch('/bench/curve', {
-          method: 'POST',
-          headers: { 'Content-Type': 'application/json', [meta('csrf-header')]: meta('csrf-token') },
-          body: JSON.stringify({ sequence: 1, measures: 'metric', fields }),
-        });
-        const reply = await answer.json();
+        const reply = await replyWith(path, value);
         view.draw(state(trimmed[3], { reply }));
         seen.push(shownIn(view.svg, '[data-label="tick"]').map((t) => t.textContent).join(' '));
       }
       view.remove();
       return seen;
+    },
+
+    /** Icons of all parts in hosts of one size: their scale, and their span on the screen. */
+    planforms() {
+      return Object.entries(data.reply.planforms).map(([name, points]) => {
+        const view = picture('planform', 96, 36);
+        view.draw({ points, name, colours: readColours() });
+        const { width } = view.svg.querySelector('polygon').getBBox();
+        const along = points.filter((_, i) => i % 2 === (name === 'board' ? 1 : 0));
+        view.remove();
+        return {
+          name, width, perMetre: Number(view.svg.dataset.pixelsPerMetre),
+          metres: Math.max(...along) - Math.min(...along),
+        };
+      });
+    },
+
+    /** A reference from another rider beside the case: what is dotted, and what leaves the picture. */
+    async pinned(width, height) {
+      const reply = await replyWith('rider.mass_kg', 2 * Number(data.case.fields['rider.mass_kg']));
+      const view = picture('side', width, height);
+      const lines = picture('curves', 460, 420);
+      const found = [];
+      trimmed.forEach((index) => {
+        const pinned = { reply, index };
+        view.draw(state(index, { pinned }));
+        lines.draw(state(index, { pinned }));
+        found.push(...faults(view.svg, `pinned ${index}`), ...strayArrows(view.svg, `pinned ${index}`));
+        found.push(...faults(lines.svg, `pinned curves ${index}`));
+      });
+      const result = {
+        found, arrows: shownIn(view.svg, '[data-pinned]').length,
+        outlines: shownIn(view.svg, '.pic-reference polygon').length,
+        curves: shownIn(lines.svg, '.pic-pinned').length,
+      };
+      view.draw(state(trimmed[0]));
+      lines.draw(state(trimmed[0]));
+      result.left = shownIn(view.svg, '[data-pinned], .pic-reference polygon').length
+        + shownIn(lines.svg, '.pic-pinned').length;
+      view.remove();
+      lines.remove();
+      return result;
     },
 
     table() {
