@@ -2,12 +2,14 @@ import { add, number, points, root, set } from './svg.js';
 import { watchSize } from './watch.js';
 
 /**
- * A part from above, drawn from its own geometry: its icon. All icons of one width are to one
+ * A part from above, drawn from its own geometry: its icon. All icons of one size are to one
  * scale, so that a shelf on the screen looks like the shelf on the wall.
  */
 
-/** What an icon's width stands for [m]: the longest usual board and a rim. */
+/** What an icon's width and height stand for [m]: the largest usual board and a rim. */
 const WIDTH_SHOWN = 2.1;
+
+const HEIGHT_SHOWN = 0.9;
 
 const MARGIN = 2;
 const FALLBACK_HEIGHT = 36;
@@ -45,6 +47,7 @@ export function createPlanform(host) {
     // A part that is larger than an icon can show is drawn as large as it can be.
     const scale = Math.min(
       width / WIDTH_SHOWN,
+      height / HEIGHT_SHOWN,
       (width - 2 * MARGIN) / (right - left),
       (height - 2 * MARGIN) / (high - low),
     );
