@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import tools.jackson.core.JacksonException;
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 import trimwright.exchange.unit.Measures;
@@ -43,9 +44,30 @@ public final class BenchRequest {
 
   /** What the words of the answer speak in; metric unless it says imperial. */
   public Measures measures() {
-    return text("measures").filter("imperial"::equals).isPresent()
-        ? Measures.IMPERIAL
-        : Measures.METRIC;
+    return measures(text("measures").orElse(""));
+  }
+
+  /**
+   * Measures by their code; metric unless it says imperial.
+   *
+   * @param code from an address, a form or a question
+   */
+  public static Measures measures(String code) {
+    return code.equals("imperial") ? Measures.IMPERIAL : Measures.METRIC;
+  }
+
+  /**
+   * The fields of a case that come alone, as a form sends them.
+   *
+   * @param json an object of texts by path
+   * @return text by path; empty where it is none
+   */
+  public static Optional<Map<String, String>> findFields(String json) {
+    try {
+      return fields(MAPPER.readTree(json));
+    } catch (JacksonException e) {
+      return Optional.empty();
+    }
   }
 
   /**
@@ -53,7 +75,11 @@ public final class BenchRequest {
    * of them is no plain value.
    */
   public Optional<Map<String, String>> findFields() {
-    if (!(root.get(FIELDS) instanceof ObjectNode given)) {
+    return fields(root.get(FIELDS));
+  }
+
+  private static Optional<Map<String, String>> fields(JsonNode node) {
+    if (!(node instanceof ObjectNode given)) {
       return Optional.empty();
     }
     Map<String, String> fields = new LinkedHashMap<>();

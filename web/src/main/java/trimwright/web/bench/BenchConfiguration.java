@@ -9,7 +9,7 @@ import trimwright.exchange.unit.Measures;
 
 /** The Bench. What it needs beside: a {@link CaseShelf}. */
 @Configuration(proxyBeanMethods = false)
-@Import({BenchController.class, CaseController.class})
+@Import({BenchController.class, CaseController.class, SheetController.class})
 public class BenchConfiguration {
   /** Made on first use, by whichever thread comes first: the warm-up's or the first visitor's. */
   private static final class Shared {

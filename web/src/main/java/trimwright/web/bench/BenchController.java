@@ -37,7 +37,7 @@ class BenchController {
       @RequestParam(name = "measures", defaultValue = "") String measures,
       @RequestParam(name = "theme", defaultValue = "") String theme) {
     BenchCases.Opened open = id.isEmpty() ? cases.first() : cases.get(id);
-    Measures shown = measures.equals("imperial") ? Measures.IMPERIAL : Measures.METRIC;
+    Measures shown = BenchRequest.measures(measures);
     String data =
         BenchPageWriter.json(
             open.item(),

@@ -16,6 +16,7 @@ public record ErrorPage(int status, String title, String advice, String referenc
   private static final int LENGTH_REQUIRED = 411;
   private static final int TOO_LARGE = 413;
   private static final int UNSUPPORTED_MEDIA_TYPE = 415;
+  private static final int UNPROCESSABLE_CONTENT = 422;
   private static final int SERVICE_UNAVAILABLE = 503;
 
   static ErrorPage of(int status, String reference) {
@@ -43,6 +44,12 @@ public record ErrorPage(int status, String title, String advice, String referenc
               status,
               "What you handed in is too large.",
               "A case file holds at most 256 kB; an ordinary one holds about 2 kB. Check that you chose the right file.",
+              reference);
+      case UNPROCESSABLE_CONTENT ->
+          new ErrorPage(
+              status,
+              "What was sent makes no case.",
+              "Go back to the Bench, put right the inputs that it marks, and try again.",
               reference);
       case SERVICE_UNAVAILABLE ->
           new ErrorPage(
