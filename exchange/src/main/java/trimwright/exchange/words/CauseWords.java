@@ -15,12 +15,17 @@ import trimwright.kernel.cause.CauseOutcome;
  *
  * @param order the concrete thing to do at the speed ridden, in one sentence; empty where the speed
  *     ridden trims and the wished one does not, so that the order hangs on the trim point alone
+ * @param why one sentence: what the split shows or what stands in the way, to follow the order
  * @param headline one sentence: whether speed or set is to blame, and what to see to first
  * @param sentences the explanation, in reading order
  * @param ruleOutFirst plain faults to look for first, in order
  */
 public record CauseWords(
-    Optional<String> order, String headline, List<String> sentences, List<RuleOut> ruleOutFirst) {
+    Optional<String> order,
+    String why,
+    String headline,
+    List<String> sentences,
+    List<RuleOut> ruleOutFirst) {
   /** Copies the lists. */
   public CauseWords {
     sentences = List.copyOf(sentences);
@@ -42,13 +47,14 @@ public record CauseWords(
       NoSplitWords words = new NoSplitWords(caseFile, none, amounts);
       List<String> sentences = words.sentences();
       none.ridden().ifPresent(n -> waves(caseFile, n.speed(), measures, sentences));
-      return new CauseWords(words.order(), words.headline(), sentences, list);
+      return new CauseWords(words.order(), words.why(), words.headline(), sentences, list);
     }
     SplitFigures figures = new SplitFigures(caseFile, (CauseOutcome.Split) outcome, amounts);
     SplitOrders orders = new SplitOrders(figures);
     List<String> sentences = new SplitWords(figures).sentences();
     waves(caseFile, figures.riddenPoint.speed(), measures, sentences);
-    return new CauseWords(Optional.of(orders.order()), orders.headline(), sentences, list);
+    return new CauseWords(
+        Optional.of(orders.order()), orders.why(), orders.headline(), sentences, list);
   }
 
   private static void waves(

@@ -76,14 +76,18 @@ final class FeetWords {
 
   /** What to do about the feet, and why. */
   String headline() {
-    return Sentence.upperFirst(first())
-        + ": the front foot carries "
+    return Sentence.upperFirst(first()) + ": " + load() + ".";
+  }
+
+  /** The load at the wished speed; without a capital or a full stop. */
+  String load() {
+    return "the front foot carries "
         + wished
         + " % at "
         + amounts.speed(wishedSpeed)
         + ", you want "
         + wanted
-        + " %.";
+        + " %";
   }
 
   /** The load on the feet at both speeds. */

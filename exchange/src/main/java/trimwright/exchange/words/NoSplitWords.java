@@ -111,6 +111,26 @@ final class NoSplitWords {
     };
   }
 
+  /** What stands in the way, to stand below the order without saying it again. */
+  String why() {
+    if (none.ridden().isEmpty()) {
+      NoTrim wished = none.first();
+      return "There is no trim at your wished "
+          + speed(wished)
+          + ": "
+          + ReasonWords.clause(wished)
+          + ".";
+    }
+    NoTrim ridden = none.ridden().get();
+    if (slow(ridden) && none.fliesFrom().isPresent()) {
+      return "It flies from " + amounts.speed(none.fliesFrom().getAsDouble()) + " on.";
+    }
+    return FootReach.find(ridden)
+        .filter(reach -> ridden.reason() == NoTrimReason.FEET_CANNOT_REACH)
+        .map(reach -> upper(reach.place(amounts)) + ".")
+        .orElseGet(() -> ReasonWords.of(ridden, amounts));
+  }
+
   List<String> sentences() {
     List<String> all = new ArrayList<>();
     none.wished().ifPresent(n -> all.add(sentence(n, "your wished speed of " + speed(n))));
@@ -131,9 +151,12 @@ final class NoSplitWords {
 
   private boolean slowSomewhere() {
     return Stream.concat(none.ridden().stream(), none.wished().stream())
-        .filter(n -> n.excess().isEmpty())
-        .map(NoTrim::reason)
-        .anyMatch(r -> r == NoTrimReason.TOO_SLOW || r == NoTrimReason.STALLED);
+        .anyMatch(NoSplitWords::slow);
+  }
+
+  private static boolean slow(NoTrim outcome) {
+    return outcome.excess().isEmpty()
+        && (outcome.reason() == NoTrimReason.TOO_SLOW || outcome.reason() == NoTrimReason.STALLED);
   }
 
   private String sentence(NoTrim outcome, String where) {

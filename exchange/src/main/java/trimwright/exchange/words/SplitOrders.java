@@ -70,6 +70,33 @@ final class SplitOrders {
     };
   }
 
+  /** What the split shows, to stand below the order without saying it again. */
+  String why() {
+    return switch (figures.lead) {
+      case LIST ->
+          figures.unexplained().abs().toPlainString()
+              + "° of what you measured is neither speed nor set.";
+      case NEAR_STALL -> "At " + figures.wishedSpeed + " the wing is near its stall.";
+      case UNSTABLE -> "At " + figures.wishedSpeed + " it is the set, and not the speed.";
+      case FEET -> Sentence.upperFirst(figures.feet.load()) + ".";
+      case NOTHING -> "Neither speed nor set asks for a change.";
+      case LEAVE_LIMIT, CHOP, HIDDEN, PACE, SET, PACE_FOR_FEET, SMALL -> parts();
+    };
+  }
+
+  private String parts() {
+    BigDecimal speed = figures.speedPart();
+    BigDecimal set = figures.setPart();
+    if (speed.signum() == 0) {
+      return set.signum() == 0
+          ? "The deck's angle is as you want it."
+          : turn(set) + " is the set, none of it speed.";
+    }
+    return turn(speed)
+        + " is speed"
+        + (set.signum() == 0 ? ", and the set is right." : ", " + turn(set) + " the set.");
+  }
+
   private boolean nearNow() {
     return figures.riddenPoint.brokenLimits().contains(Limit.STALL_MARGIN);
   }

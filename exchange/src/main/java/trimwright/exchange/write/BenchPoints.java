@@ -85,7 +85,7 @@ final class BenchPoints {
         .texts("verdict", List.of(verdict.first(), verdict.second()))
         .object(
             "cause",
-            () -> json.text("headline", words.headline()).texts("sentences", words.sentences()));
+            () -> json.text("headline", words.why()).texts("sentences", words.sentences()));
   }
 
   private static String tone(TrimOutcome outcome) {

@@ -320,6 +320,21 @@ class CauseWordsTest {
     assertThat(all(words(0.2, 0.1, 0.80))).doesNotContain("Take that shim out first");
   }
 
+  @Test
+  void whyFollowsTheOrderWithoutSayingItAgain() {
+    assertThat(words(4.4, 0.2, 0.55).why())
+        .isEqualTo("4.2° nose-up is speed, 0.2° nose-up the set.");
+    assertThat(words(4.4, 0, 0.55).why()).isEqualTo("4.4° nose-up is speed, and the set is right.");
+    assertThat(words(3, 3, 0.55).why()).isEqualTo("3.0° nose-up is the set, none of it speed.");
+    assertThat(words(Samples.point(25, 0.7, 0.37), Samples.point(25, 0.7, 0.37)).why())
+        .isEqualTo("The front foot carries 37 % at 25 km/h, you want 55 %.");
+    assertThat(none(12, false, NoTrimReason.TOO_SLOW).why()).isEqualTo("It flies from 14 km/h on.");
+    assertThat(none(12, false, NoTrimReason.FEET_CANNOT_REACH).why())
+        .isEqualTo("The pressure centre lies 58 mm ahead of your front foot.");
+    assertThat(none(39, true, NoTrimReason.THRUST_SHORT).why())
+        .isEqualTo("There is no trim at your wished 39 km/h: the drive cannot push you.");
+  }
+
   @Property(tries = 300)
   void neverCallsAnythingSafeAndNeverFails(
       @ForAll @DoubleRange(min = -20, max = 20) double ridden,

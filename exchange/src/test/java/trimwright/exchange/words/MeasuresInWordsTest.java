@@ -61,6 +61,7 @@ class MeasuresInWordsTest {
     all.add(verdict.first());
     all.add(verdict.second());
     all.add(words.headline());
+    all.add(words.why());
     all.addAll(words.sentences());
     words.ruleOutFirst().forEach(item -> all.add(item.what() + ". " + item.how()));
     if (at instanceof TrimOutcome.NoTrim none) {
@@ -93,7 +94,7 @@ class MeasuresInWordsTest {
       List<String> imperial = words(caseFile, curve, at, cause, Measures.IMPERIAL);
       for (List<String> all : List.of(metric, imperial)) {
         // The verdict's two lines and the cause's headline stay on top of a phone.
-        assertThat(all.subList(0, 3)).allMatch(line -> line.length() <= LONGEST);
+        assertThat(all.subList(0, 4)).allMatch(line -> line.length() <= LONGEST);
       }
       assertThat(metric).noneMatch(sentence -> IMPERIAL.matcher(sentence).find());
       assertThat(imperial).noneMatch(sentence -> METRIC.matcher(sentence).find());

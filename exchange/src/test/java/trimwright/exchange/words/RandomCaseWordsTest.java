@@ -90,11 +90,12 @@ class RandomCaseWordsTest {
       Measures measures) {
     CauseWords words = CauseWords.of(caseFile, cause, measures);
     VerdictWords verdict = VerdictWords.of(caseFile, curve, at, words, measures);
-    for (String line : List.of(verdict.first(), verdict.second(), words.headline())) {
+    assertThat(words.why()).isNotEqualTo(verdict.first());
+    for (String line : List.of(verdict.first(), verdict.second(), words.headline(), words.why())) {
       assertThat(line).hasSizeLessThanOrEqualTo(LONGEST);
     }
     List<String> all = new ArrayList<>(words.sentences());
-    all.addAll(List.of(verdict.first(), verdict.second(), words.headline()));
+    all.addAll(List.of(verdict.first(), verdict.second(), words.headline(), words.why()));
     assertThat(all)
         .allMatch(sentence -> Character.isUpperCase(sentence.charAt(0)) || isNumber(sentence))
         .allMatch(sentence -> sentence.endsWith("."))
