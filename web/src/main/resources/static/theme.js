@@ -1,4 +1,4 @@
-// Keeps the chosen light on the screen. Without this file the choice goes with the next form that is sent.
+// Keeps the chosen light on the screen.
 (function () {
   "use strict";
   var KEY = "trimwright-theme";
@@ -36,20 +36,16 @@
       input.addEventListener("change", function () {
         root.dataset.theme = input.value;
         store(input.value);
-        rewriteLinks(input.value);
+        forgetAddress();
       });
     });
-    rewriteLinks(root.dataset.theme);
   });
 
-  // Links that name a theme follow the choice, or the next page would undo it.
-  function rewriteLinks(theme) {
-    document.querySelectorAll("a[href*='theme=']").forEach(function (link) {
-      link.href = link.getAttribute("href").replace(/theme=[a-z]+/, "theme=" + theme);
-    });
+  // An address that names a theme would undo the choice at the next load.
+  function forgetAddress() {
     var here = new URL(location.href);
     if (here.searchParams.has("theme")) {
-      here.searchParams.set("theme", theme);
+      here.searchParams.delete("theme");
       history.replaceState(null, "", here);
     }
   }
