@@ -1,4 +1,4 @@
-// Keeps the chosen light on the screen.
+// Keeps the chosen light on the screen. Without this file the choice goes with the next form that is sent.
 (function () {
   "use strict";
   var KEY = "trimwright-theme";
@@ -36,16 +36,20 @@
       input.addEventListener("change", function () {
         root.dataset.theme = input.value;
         store(input.value);
-        forgetAddress();
+        rewriteLinks(input.value);
       });
     });
+    rewriteLinks(root.dataset.theme);
   });
 
-  // An address that names a theme would undo the choice at the next load.
-  function forgetAddress() {
+  // Links that name a theme follow the choice, or the next page would undo it.
+  function rewriteLinks(theme) {
+    document.querySelectorAll("a[href*='theme=']").forEach(function (link) {
+      link.href = link.getAttribute("href").replace(/theme=[a-z]+/, "theme=" + theme);
+    });
     var here = new URL(location.href);
     if (here.searchParams.has("theme")) {
-      here.searchParams.delete("theme");
+      here.searchParams.set("theme", theme);
       history.replaceState(null, "", here);
     }
   }

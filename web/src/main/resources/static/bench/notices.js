@@ -42,7 +42,7 @@ export function showCase(state) {
   const sign = state.isChanged() ? 'changed' : 'saved';
   setText(byId('case-title'), saved.title);
   document.title = `${saved.title}: Trimwright`;
-  setText(byId('sign'), sign === 'saved' && saved.kind === 'file' ? 'as in the file' : sign);
+  setText(byId('sign'), sign);
   setAttribute(byId('sign'), 'data-sign', sign);
   byId('undo').disabled = !state.canUndo();
   byId('redo').disabled = !state.canRedo();

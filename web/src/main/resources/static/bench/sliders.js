@@ -48,9 +48,6 @@ export function createSliders(host, { state, fallbacks, measures, reply, index, 
       locks.delete(name);
     }
     sliders.get(name).lock(isLocked);
-    if (name === SPEED && isLocked && state.now.speedKmh === null) {
-      state.look(reply().points[index()].speed_kmh, null); // It no longer follows the wish.
-    }
     onLock();
   }
 

@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * The inputs of a case, taken from the schema of case files: ranges and defaults from its rules,
@@ -15,10 +14,6 @@ public final class CaseFields {
   private static final FieldNode ROOT = FieldTree.of();
   private static final List<CaseField> ALL = all(ROOT);
   private static final Map<String, Integer> ORDER = order();
-
-  /** Most paths stand here; only those of lists are followed step by step. */
-  private static final Map<String, Optional<CaseField>> BY_PATH =
-      list().stream().collect(Collectors.toUnmodifiableMap(CaseField::path, Optional::of));
 
   private CaseFields() {}
 
@@ -39,8 +34,7 @@ public final class CaseFields {
    * @return the input; its own path has a {@code *} for the place in a list
    */
   public static Optional<CaseField> find(String path) {
-    Optional<CaseField> single = BY_PATH.get(path);
-    return single != null ? single : ROOT.findPath(path).flatMap(FieldNode::field);
+    return ROOT.findPath(path).flatMap(FieldNode::field);
   }
 
   static FieldNode root() {

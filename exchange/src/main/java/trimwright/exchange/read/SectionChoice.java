@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.regex.Pattern;
 import tools.jackson.databind.JsonNode;
 import trimwright.exchange.read.Reading.Accepted;
 import trimwright.exchange.read.Reading.Refused;
@@ -25,8 +24,6 @@ import trimwright.kernel.section.Sections;
 final class SectionChoice {
   /** Some 30 kB each; a shop has a few dozen wings with two or three sections between them. */
   private static final int MOST_KEPT = 64;
-
-  private static final Pattern FILE = Pattern.compile(".+\\.(?i:dat|txt|csv)");
 
   private static final Recent<String, Section> KEPT = new Recent<>(MOST_KEPT);
 
@@ -68,12 +65,12 @@ final class SectionChoice {
 
   /** A code as the sections know it. */
   static String plain(String code) {
-    return code.toLowerCase(Locale.ROOT).replace(" ", "").replace("-", "");
+    return code.toLowerCase(Locale.ROOT).replaceAll("[ -]", "");
   }
 
   /** Whether a section is the name of a coordinates file. */
   static boolean isFile(String text) {
-    return FILE.matcher(text).matches();
+    return text.matches(".+\\.(?i:dat|txt|csv)");
   }
 
   private Reading<Section> build(JsonNode node) {

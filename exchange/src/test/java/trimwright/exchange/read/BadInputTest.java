@@ -360,20 +360,6 @@ class BadInputTest {
     assertThat(messages(laughs.toString())).hasSizeLessThanOrEqualTo(61).isNotEmpty();
   }
 
-  @Test
-  void namesEveryKeyOfAContradiction() {
-    Reading<CaseFile> reading =
-        CaseReader.read(Texts.with("front_foot_mm: 520", "front_foot_mm: 50"), SectionFiles.NONE);
-    assertThat(reading.problems())
-        .singleElement()
-        .satisfies(
-            p -> {
-              assertThat(p.key()).isEqualTo("rider.front_foot_mm");
-              assertThat(p.keys()).containsExactly("rider.front_foot_mm", "rider.back_foot_mm");
-              assertThat(p.line()).hasValue(2);
-            });
-  }
-
   private static List<String> messages(String text) {
     return CaseReader.read(text, SectionFiles.NONE).problems().stream().map(Problem::text).toList();
   }

@@ -2,7 +2,6 @@ package trimwright.kernel.surface;
 
 import java.util.ArrayList;
 import java.util.List;
-import trimwright.kernel.numeric.Roots;
 import trimwright.kernel.section.Section;
 
 /**
@@ -48,11 +47,6 @@ public record WingSheet(
    */
   private static final int STATIONS = 64;
 
-  private static final double[] FRACTIONS = fractions();
-
-  /** Narrowest bracket of the exponent that its doubles can still tell apart. */
-  private static final double DIGITS = 1e-14;
-
   /**
    * Checks the physical invariants.
    *
@@ -91,12 +85,19 @@ public record WingSheet(
     if (area < least * (1 - AREA_PLAY) || area > most * (1 + AREA_PLAY)) {
       throw new ContradictoryWing(area, least, most);
     }
-    if (area <= least || area >= most) {
-      // Rounding on the sheet has gone past an end of the family, or all of it has one area
-      return Math.abs(area - atLeanest) <= Math.abs(area - atFullest) ? LEANEST : FULLEST;
+    double low = LEANEST;
+    double high = FULLEST;
+    boolean growing = atFullest >= atLeanest;
+    // Bisection: the area is monotonic in the exponent, and sixty halvings exhaust the digits.
+    for (int i = 0; i < 60; i++) {
+      double middle = 0.5 * (low + high);
+      if (areaWith(middle) < area == growing) {
+        low = middle;
+      } else {
+        high = middle;
+      }
     }
-    return Roots.between(
-        n -> areaWith(n) - area, LEANEST, atLeanest - area, FULLEST, atFullest - area, DIGITS);
+    return 0.5 * (low + high);
   }
 
   /**
@@ -110,20 +111,11 @@ public record WingSheet(
     double n = exponent();
     List<Station> stations = new ArrayList<>(STATIONS + 1);
     for (int i = 0; i <= STATIONS; i++) {
-      double e = FRACTIONS[i];
+      double e = i == STATIONS ? 1 : Math.sin(0.5 * Math.PI * i / STATIONS);
       stations.add(
           new Station(e, chordAt(e, n), -sweep * e * e, -tipDrop * e * e, tipTwist * e, section));
     }
     return new WingShape(span, stations);
-  }
-
-  /** Denser towards the tip, where the outline bends most; 0 and 1 exactly at the ends. */
-  private static double[] fractions() {
-    double[] fractions = new double[STATIONS + 1];
-    for (int i = 0; i <= STATIONS; i++) {
-      fractions[i] = i == STATIONS ? 1 : Math.sin(0.5 * Math.PI * i / STATIONS);
-    }
-    return fractions;
   }
 
   private double chordAt(double e, double n) {
@@ -137,7 +129,7 @@ public record WingSheet(
     double before = 0;
     double chordBefore = chordAt(0, n);
     for (int i = 1; i <= STATIONS; i++) {
-      double e = FRACTIONS[i];
+      double e = i == STATIONS ? 1 : Math.sin(0.5 * Math.PI * i / STATIONS);
       double chord = chordAt(e, n);
       sum += 0.5 * (chordBefore + chord) * (e - before);
       before = e;

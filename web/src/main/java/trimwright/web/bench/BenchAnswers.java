@@ -20,13 +20,13 @@ final class BenchAnswers {
   /** A slider that waits longer than this has long been moved on. */
   private static final Duration PATIENCE = Duration.ofSeconds(5);
 
-  /** First answers kept; each is some 100 kB. */
-  private static final int MOST_FIRSTS = 16;
-
   private final Duration patience;
 
   private final Semaphore free = new Semaphore(AT_ONCE, true);
   private final KeptTables tables = new KeptTables();
+
+  /** First answers kept; each is some 200 kB. */
+  private static final int MOST_FIRSTS = 16;
 
   private final Map<String, String> firsts = new ConcurrentHashMap<>();
 

@@ -1,6 +1,6 @@
 /**
  * The Bench: one case, live. The browser holds the case as a flat map of texts and sends all of it
- * with every question; one answer carries the whole curve with its words and geometry. The server
- * keeps no session: of a rider it has what was saved on the shelf, and nothing else.
+ * with every question; one answer carries the whole curve with its words and geometry. Nothing
+ * about a rider stays on the server.
  */
 package trimwright.web.bench;

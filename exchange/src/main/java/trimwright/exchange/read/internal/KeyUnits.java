@@ -26,13 +26,10 @@ public final class KeyUnits {
    * @param key a key's own name, such as {@code length_mm}
    */
   public static Optional<Unit> find(String key) {
-    // A plain loop: a case asks some hundred times on its way into the kernel
-    for (Map.Entry<String, Unit> entry : BY_ENDING.entrySet()) {
-      if (key.endsWith(entry.getKey())) {
-        return Optional.of(entry.getValue());
-      }
-    }
-    return Optional.empty();
+    return BY_ENDING.entrySet().stream()
+        .filter(entry -> key.endsWith(entry.getKey()))
+        .map(Map.Entry::getValue)
+        .findFirst();
   }
 
   /** A key's value in SI. */

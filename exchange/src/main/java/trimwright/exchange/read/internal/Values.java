@@ -52,13 +52,9 @@ public record Values(String path, ObjectNode group, Set<String> bad) {
   /** A number as it is written, in the key's own unit, where it is there and good. */
   public OptionalDouble findWritten(String key) {
     JsonNode value = group.get(key);
-    return value != null && value.isNumber() && !isBad(key)
+    return value != null && value.isNumber() && !bad.contains(Paths.child(path, key))
         ? OptionalDouble.of(value.doubleValue())
         : OptionalDouble.empty();
-  }
-
-  private boolean isBad(String key) {
-    return !bad.isEmpty() && bad.contains(Paths.child(path, key));
   }
 
   /** A number in SI, where it is there and good. */
