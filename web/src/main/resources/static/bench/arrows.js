@@ -13,7 +13,7 @@ const HALF_WIDTH = 0.52;
 const SHORTEST = 0.6;
 
 /** One arrow; its `data-force` names the force, and the shaft with its head is as long as that. */
-export class Arrow {
+class Arrow {
   /**
    * @param {Element} parent
    * @param {string} kind of the force

@@ -100,7 +100,7 @@ class SideView {
       this.word('pitch', nose(point.pitch_deg), '', colours.ink, PITCH_WORDINGS);
     } else {
       set(this.leaders, { d: null });
-      this.outcome(point, colours);
+      this.outcome(point, now, colours);
     }
     for (const [key, label] of this.labels) {
       if (!this.used.has(key)) {
@@ -274,20 +274,15 @@ class SideView {
   }
 
   /** The words of an outcome that is no trim, in the sky over the craft. */
-  outcome(point, colours) {
+  outcome(point, now, colours) {
     const { frame } = this;
-    const high = this.state.reply.craft.deck[1] - this.craftWater();
-    const deck = frame.water - high * frame.perMetre;
+    const [, deck] = this.px(place(now.pose, ...now.craft.deck));
     const most = Math.max(1, Math.floor((deck - 14) / frame.line));
     const words = point.reason ?? point.verdict?.[0] ?? '';
     wrap(words, frame.width - 16, colours, most).forEach((line, i) => {
       this.label('outcome', i).show(
         8, 4 + (i + 0.82) * frame.line, 'start', line, '', colours.ink, colours);
     });
-  }
-
-  craftWater() {
-    return pose(this.state.reply.craft, 0).water;
   }
 
   px([x, y]) {
@@ -297,11 +292,9 @@ class SideView {
   label(name, line = 0) {
     const key = name + ' ' + line;
     this.used.add(key);
-    let label = this.labels.get(key);
-    if (!label) {
-      label = new Label(this.words, name);
-      this.labels.set(key, label);
+    if (!this.labels.has(key)) {
+      this.labels.set(key, new Label(this.words, name));
     }
-    return label;
+    return this.labels.get(key);
   }
 }
