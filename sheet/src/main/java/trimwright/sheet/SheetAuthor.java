@@ -51,6 +51,9 @@ final class SheetAuthor {
   /** How fine pictures are drawn [px/mm], and the height of their letters [px]. */
   private static final double PIXELS = 4;
 
+  /** What a part's line takes in a column, as if it were a sentence [letters]. */
+  private static final int PART_LETTERS = 50;
+
   private static final double LETTERS = 11;
   private static final double LARGE_LETTERS = 13;
 
@@ -105,6 +108,12 @@ final class SheetAuthor {
     SheetSettings settings = new SheetSettings(caseFile, numbers);
     ShimWords shim =
         ShimWords.of(caseFile.rideCase().setup().shim(), caseFile.notes().stabilizerMounting());
+    List<String> feel = FeelWords.of(caseFile, curve, outcome, choice.measures());
+    SheetPage.Cause why =
+        new SheetPage.Cause(
+            cause.headline(),
+            explanation(layout.sentencesCut()),
+            cause.ruleOutFirst().stream().map(RuleOut::what).toList());
     return new SheetPage(
         head(),
         settings.large(),
@@ -131,13 +140,11 @@ final class SheetAuthor {
             layout.width()),
         picture(side(style(layout.sideWidth(), layout.sideHeight(), LETTERS)), layout.sideWidth()),
         speeds(),
-        FeelWords.of(caseFile, curve, outcome, choice.measures()),
-        new SheetPage.Cause(
-            cause.headline(),
-            cause.sentences(),
-            cause.ruleOutFirst().stream().map(RuleOut::what).toList()),
+        feel,
+        why,
         settings.parts(),
         CautionWords.listFor(caseFile),
+        cautionsLeft(why, feel, settings.parts().size()),
         code,
         code.isPresent()
             ? "The case for the program, without names."
@@ -170,6 +177,25 @@ final class SheetAuthor {
         choice.date().format(DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH)),
         numbers.speed(speed),
         String.join(" · ", facts));
+  }
+
+  /** Why it rides so, cut where even the smallest letters leave no room for all of it. */
+  private List<String> explanation(int cut) {
+    List<String> all = cause.sentences();
+    if (cut == 0) {
+      return all;
+    }
+    List<String> some = new ArrayList<>(all.subList(0, Math.max(0, all.size() - cut)));
+    some.add("There is more to it: the program has the rest.");
+    return some;
+  }
+
+  /** Whether the right column of words is so much the longer that the cautions go to the left. */
+  private boolean cautionsLeft(SheetPage.Cause why, List<String> feel, int parts) {
+    int right = why.sentences().stream().mapToInt(String::length).sum() + why.headline().length();
+    int left = feel.stream().mapToInt(String::length).sum() + parts * PART_LETTERS;
+    int cautions = CautionWords.listFor(caseFile).stream().mapToInt(String::length).sum();
+    return Math.max(left + cautions, right) < Math.max(left, right + cautions);
   }
 
   private String side(PictureStyle style) {

@@ -9,7 +9,10 @@ package trimwright.sheet;
  */
 public record SheetLayout(Paper paper, int step, double codeWidth) {
   /** How many densities there are. */
-  static final int STEPS = 14;
+  static final int STEPS = 24;
+
+  /** From this step on the explanation is cut, for the letters become no smaller. */
+  private static final int CUT_FROM = 13;
 
   /** White around the page [mm]: every printer reaches so far. */
   private static final double MARGIN = 10;
@@ -24,7 +27,12 @@ public record SheetLayout(Paper paper, int step, double codeWidth) {
 
   /** Between the airiest page, 0, and the densest, 1. */
   private double tight() {
-    return (double) step / (STEPS - 1);
+    return Math.min(1, (double) step / (CUT_FROM - 1));
+  }
+
+  /** How many sentences of the explanation there is no room for. */
+  int sentencesCut() {
+    return Math.max(0, step - CUT_FROM + 1);
   }
 
   /** The page's style sheet head: paper, margin and letters. */
@@ -78,7 +86,7 @@ public record SheetLayout(Paper paper, int step, double codeWidth) {
   }
 
   double rulerHeight() {
-    return 17;
+    return 14.5;
   }
 
   double sideWidth() {

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param cause what to do, and why
  * @param parts the setup
  * @param cautions what comes before any number
+ * @param cautionsLeft whether they stand in the left column of words
  * @param code the case to read with a telephone, where it is short enough
  * @param codeNote what the code is, or why there is none
  * @param foot model and case, and what the sheet is not
@@ -39,6 +40,7 @@ public record SheetPage(
     Cause cause,
     List<Row> parts,
     List<String> cautions,
+    boolean cautionsLeft,
     Optional<CodePicture> code,
     String codeNote,
     String foot) {

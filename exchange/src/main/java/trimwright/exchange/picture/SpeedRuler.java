@@ -18,7 +18,7 @@ public final class SpeedRuler {
   private static final double TICK_ROOM = 5;
 
   /** Rows of words above the line, and from one to the next in letters' heights. */
-  private static final int ROWS = 3;
+  private static final int ROWS = 2;
 
   private static final double ROW = 1.2;
 
@@ -98,7 +98,10 @@ public final class SpeedRuler {
     }
     ticks();
     List<Mark> marks = marks(speed, wished);
-    place(marks, 0, new ArrayList<>(), 0);
+    // The last ones are named in the sheet's figures too: they go where all find no room
+    for (int most = marks.size(); best.isEmpty() && most > 0; most--) {
+      place(marks.subList(0, most), 0, new ArrayList<>(), 0);
+    }
     best.forEach(this::mark);
     return svg.text();
   }

@@ -34,6 +34,9 @@ public final class FeelWords {
   /** The shift of weight that the words speak of [m]. */
   private static final double SHIFT = 0.02;
 
+  /** Beyond this a steady turn is near neutral, and its number means little [degrees]. Chosen. */
+  private static final double SHARPEST_DEGREES = 5;
+
   private final CaseFile caseFile;
   private final Curve curve;
   private final Measures measures;
@@ -155,14 +158,18 @@ public final class FeelWords {
       return Optional.empty();
     }
     double turn = Shown.degrees(point.pitchPerShift().getAsDouble() * SHIFT);
+    if (turn > 0) {
+      return Optional.of("The ride does not hold its balance by itself here: expect to correct.");
+    }
+    if (turn < -SHARPEST_DEGREES) {
+      return Optional.of("A lean of a finger's breadth turns the deck a lot here: move little.");
+    }
     return Optional.of(
         "Lean "
             + amounts.length(SHIFT)
             + " forward and the deck settles "
-            + Shown.decimals(Math.abs(turn), 1)
-            + "° "
-            + (turn < 0 ? "lower" : "higher")
-            + " at the nose.");
+            + Shown.decimals(-turn, 1)
+            + "° lower at the nose.");
   }
 
   /** Where the load changes feet. */
