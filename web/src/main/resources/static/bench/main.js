@@ -99,8 +99,7 @@ const sliders = createSliders(byId('sliders'), {
   },
 });
 const requests = createRequests({
-  ask: (question, signal) =>
-    server.json('/bench/curve', { ...question, sequence: question.sequence }, signal),
+  ask: (question, signal) => server.json('/bench/curve', question, signal),
   onReply,
   onStatus: showStatus,
 });
@@ -115,9 +114,8 @@ const pin = createPin({
 });
 
 function view() {
-  const quantities = PHONE.matches
-    ? [document.querySelector('input[name=quantity]:checked').value]
-    : QUANTITIES;
+  const chosen = document.querySelector('input[name=quantity]:checked').value;
+  const quantities = PHONE.matches ? [chosen] : QUANTITIES;
   const pinned = pin.at(reply.points[index].speed_kmh);
   return { reply, index, pinned, measures, colours, quantities };
 }
@@ -187,9 +185,14 @@ function writeDraft() {
   });
 }
 
-state.subscribe((change) => {
+/** One more change that the page has to catch up with. */
+function countChange() {
   sequence += 1;
   root.dataset.asked = String(sequence);
+}
+
+state.subscribe((change) => {
+  countChange();
   if (change.opened) {
     requests.forget();
     sliders.lockOnly([]);
@@ -270,8 +273,7 @@ function changeMeasures(system) {
   sliders.draw();
   draw();
   pin.renew();
-  sequence += 1;
-  root.dataset.asked = String(sequence);
+  countChange();
   ask();
 }
 
@@ -295,8 +297,7 @@ function start() {
     pin.renew(draft.pinned);
   }
   if (isDraft || measures.system !== reply.measures) {
-    sequence += 1;
-    root.dataset.asked = String(sequence);
+    countChange();
     ask();
   }
   markDrawn();
