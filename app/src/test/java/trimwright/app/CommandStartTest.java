@@ -35,6 +35,8 @@ class CommandStartTest {
         .noneMatch(line -> line.contains("org.springframework."))
         .noneMatch(line -> line.contains("trimwright.web."))
         .noneMatch(line -> line.contains("org.apache.catalina."))
+        .noneMatch(line -> line.contains("trimwright.sheet."))
+        .noneMatch(line -> line.contains("org.apache.pdfbox."))
         .noneMatch(line -> line.contains("org.slf4j.jul."));
   }
 
