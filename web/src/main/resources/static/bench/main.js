@@ -24,8 +24,8 @@ import { createWords } from './words.js';
  *
  * How a test or a stopwatch tells that the page is up to date: each change raises
  * `document.documentElement.dataset.asked` by one, within its event. Once the page shows the answer
- * to it (or says that the input cannot be used), `dataset.drawn` has reached the same number; the
- * next frame that the browser paints holds it. `dataset.ready` is set once the page can be used.
+ * to it or to a later one (or says that the input cannot be used), `dataset.drawn` has reached that
+ * number; the next frame that the browser paints holds it. `dataset.ready` is set once the page can be used.
  */
 
 const PHONE = window.matchMedia('(max-width: 719px)');
@@ -150,9 +150,12 @@ function draw() {
   announce(() => (problems.length > 0 ? problemWords(problems) : words.spoken(view())));
 }
 
-function markDrawn() {
+/** @param {number} [shown] the change that the page shows at least */
+function markDrawn(shown) {
   if (!requests.isWaiting() && typing === 0) {
     root.dataset.drawn = String(sequence);
+  } else if (shown !== undefined) {
+    root.dataset.drawn = String(shown);
   }
 }
 
@@ -171,7 +174,7 @@ function onReply(answer) {
     showProblems(problems);
   }
   draw();
-  markDrawn();
+  markDrawn(answer.sequence);
 }
 
 const keepDraft = atRest(writeDraft, DRAFT_MS);
