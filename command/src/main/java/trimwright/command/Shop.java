@@ -41,7 +41,7 @@ final class Shop {
   static int openThrowAway(Console console, int port) throws IOException {
     Path folder = Files.createTempDirectory("trimwright-shop-");
     // Ctrl-C ends the process without coming back here, so that a hook clears the folder too; when
-    // the shop ended by itself, the hook finds nothing left to do.
+    // the shop ended by itself, the hook finds nothing left to do. Both may come at once.
     Runtime.getRuntime().addShutdownHook(new Thread(() -> clear(folder), "clear-shop-folder"));
     try {
       return run(console, port, folder, true, "What you save here goes when it is stopped.");
@@ -80,7 +80,7 @@ final class Shop {
     }
   }
 
-  private static void clear(Path folder) {
+  private static synchronized void clear(Path folder) {
     if (!Files.exists(folder)) {
       return;
     }

@@ -225,8 +225,7 @@ public final class CaseShelf {
       if (known != null && known.time().equals(time) && known.size() == attributes.size()) {
         return Optional.of(known.listed());
       }
-      Listed listed =
-          new Listed(idOf(file), read(file, CaseReader::readName), time.toMillis());
+      Listed listed = new Listed(idOf(file), read(file, CaseReader::readName), time.toMillis());
       if (kept.size() < MOST_KEPT || known != null) {
         kept.put(file, new Kept(time, attributes.size(), listed));
       }

@@ -3,6 +3,7 @@ package trimwright.web.bench;
 import java.time.Duration;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
@@ -30,6 +31,9 @@ final class BenchAnswers {
 
   private final Map<String, String> firsts = new ConcurrentHashMap<>();
 
+  private final CountDownLatch opened = new CountDownLatch(1);
+  private volatile long lastAsked = System.nanoTime();
+
   BenchAnswers() {
     this(PATIENCE);
   }
@@ -45,6 +49,12 @@ final class BenchAnswers {
    * @throws TooBusy if others are being computed and none of them ends soon
    */
   String accepted(long sequence, Measures measures, CaseFile caseFile) {
+    lastAsked = System.nanoTime();
+    return unasked(sequence, measures, caseFile);
+  }
+
+  /** The same without counting as asked: {@link Practice}'s. */
+  String unasked(long sequence, Measures measures, CaseFile caseFile) {
     return inTurn(
         () -> {
           BenchStudy study = BenchStudy.of(caseFile, measures, tables);
@@ -65,6 +75,21 @@ final class BenchAnswers {
     }
     // Whoever asks while it is being worked out waits for that one.
     return firsts.computeIfAbsent(key, k -> accepted(0, measures, caseFile));
+  }
+
+  /** Notes that a page has been opened. */
+  void noteOpened() {
+    opened.countDown();
+  }
+
+  /** Waits until a page has been opened. */
+  void awaitOpened() throws InterruptedException {
+    opened.await();
+  }
+
+  /** Whether nobody has asked for so long. */
+  boolean isQuiet(Duration time) {
+    return System.nanoTime() - lastAsked > time.toNanos();
   }
 
   /**

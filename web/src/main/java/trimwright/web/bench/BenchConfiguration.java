@@ -5,6 +5,7 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
 import trimwright.desk.CaseShelf;
+import trimwright.exchange.read.CaseDraft;
 import trimwright.exchange.unit.Measures;
 
 /** The Bench. What it needs beside: a {@link CaseShelf}. */
@@ -28,12 +29,14 @@ public class BenchConfiguration {
 
   /**
    * Answers the case that the first page will open with, so that the first visitor does not wait
-   * for that. Meant to run beside the start of the server, on a thread of its own.
+   * for that; and once that page has been asked for, goes on with {@link Practice} for some
+   * seconds. Meant to run beside the server, on a thread of its own.
    *
    * @param shopFolder where the shop keeps its files
    */
   public static void warmUp(Path shopFolder) {
     BenchCases.Opened first = new BenchCases(new CaseShelf(shopFolder)).first();
     Shared.ANSWERS.first(Measures.METRIC, first.caseFile());
+    new Practice(Shared.ANSWERS).go(CaseDraft.fields(first.caseFile()));
   }
 }

@@ -114,8 +114,7 @@ class CaseController {
   }
 
   private ResponseEntity<byte[]> taken(String id) {
-    String title =
-        shelf.find(id).flatMap(Reading::findValue).map(CaseFile::name).orElse(id);
+    String title = shelf.find(id).flatMap(Reading::findValue).map(CaseFile::name).orElse(id);
     String message =
         "\"" + title + "\" is on the shelf already. Choose another name, or replace that one.";
     return Utf8.json(
