@@ -9,7 +9,6 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.Optional;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
 
 /** Prints XHTML as a tagged PDF with the sheet's own fonts. Stateless. */
@@ -24,13 +23,35 @@ final class PdfPage {
   private PdfPage() {}
 
   /**
-   * Prints a document if it fits on one page.
+   * How many pages a document takes.
    *
    * @param xhtml well-formed, sizes in its style sheet
-   * @return the PDF, or nothing where it needs more than one page
+   * @return pages
    */
-  static Optional<byte[]> find(String xhtml) {
+  static int count(String xhtml) {
+    try (PdfBoxRenderer renderer = builder(xhtml).buildPdfRenderer()) {
+      renderer.layout();
+      return renderer.getRootBox().getLayer().getPages().size();
+    }
+  }
+
+  /**
+   * Prints a document.
+   *
+   * @param xhtml well-formed, sizes in its style sheet
+   * @return the PDF
+   */
+  static byte[] print(String xhtml) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (BatikSVGDrawer svg = new BatikSVGDrawer()) {
+      builder(xhtml).useSVGDrawer(svg).toStream(out).run();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toByteArray();
+  }
+
+  private static PdfRendererBuilder builder(String xhtml) {
     PdfRendererBuilder builder = new PdfRendererBuilder();
     builder.useFastMode();
     builder.usePdfUaAccessibility(true);
@@ -38,21 +59,7 @@ final class PdfPage {
     builder.useReplacementText(SheetFont.REPLACEMENT);
     font(builder, SheetFont.REGULAR, 400);
     font(builder, SheetFont.BOLD, 700);
-    builder.withHtmlContent(xhtml, null);
-    builder.toStream(out);
-    try (BatikSVGDrawer svg = new BatikSVGDrawer()) {
-      builder.useSVGDrawer(svg);
-      try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
-        renderer.layout();
-        if (renderer.getRootBox().getLayer().getPages().size() != 1) {
-          return Optional.empty();
-        }
-        renderer.createPDF();
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return Optional.of(out.toByteArray());
+    return builder.withHtmlContent(xhtml, null);
   }
 
   private static void font(PdfRendererBuilder builder, SheetFont face, int weight) {

@@ -27,7 +27,7 @@ import org.xml.sax.SAXException;
  * as part of the SVG they would turn into outlines, in whichever face the machine has, and nobody
  * could search or hear them.
  *
- * @param svg the shapes, as wide and high as printed
+ * @param svg the shapes, as wide and high as printed; empty for a room without a picture
  * @param alternative what the picture shows, for a screen reader
  * @param width [mm]
  * @param height [mm]
@@ -55,6 +55,17 @@ public record PrintedPicture(
    * @param unitColour of the unit
    */
   public record Label(String style, String text, String unit, String unitColour) {}
+
+  /**
+   * The room of a picture that is not drawn.
+   *
+   * @param width [mm]
+   * @param height [mm]
+   * @return an empty picture
+   */
+  static PrintedPicture room(double width, double height) {
+    return new PrintedPicture("", "", width, height, List.of());
+  }
 
   /**
    * Takes a picture apart.

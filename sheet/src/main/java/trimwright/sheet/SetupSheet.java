@@ -9,7 +9,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import trimwright.exchange.read.CaseFile;
 
 /** The sheet that a rider takes home: one page, as PDF. Stateless and safe for several threads. */
@@ -34,31 +33,31 @@ public final class SetupSheet {
     Objects.requireNonNull(caseFile, "caseFile");
     Objects.requireNonNull(choice, "choice");
     SheetAuthor author = new SheetAuthor(caseFile, speed, choice);
-    // Between a layout that fits and one that does not the density is halved, so that a print
-    // tries four layouts and not all
+    // Between a layout that fits and one that does not the density is halved; pictures are drawn
+    // for the last one alone
     int fits = SheetLayout.STEPS;
     int airier = -1;
-    Optional<byte[]> best = Optional.empty();
     while (fits - airier > 1) {
       int step = (fits + airier) / 2;
-      Optional<byte[]> found = PdfPage.find(xhtml(author, choice, step));
-      if (found.isPresent()) {
-        best = found;
+      if (PdfPage.count(xhtml(author, choice, step, false)) == 1) {
         fits = step;
       } else {
         airier = step;
       }
     }
-    return best.orElseThrow(
-        () -> new IllegalStateException("the sheet of this case does not fit on one page"));
+    if (fits == SheetLayout.STEPS) {
+      throw new IllegalStateException("the sheet of this case does not fit on one page");
+    }
+    return PdfPage.print(xhtml(author, choice, fits, true));
   }
 
-  private static String xhtml(SheetAuthor author, SheetChoice choice, int step) {
+  private static String xhtml(SheetAuthor author, SheetChoice choice, int step, boolean drawn) {
     SheetLayout layout = author.layout(choice.paper(), step);
+    String style = layout.pageStyle() + STYLE;
     StringOutput out = new StringOutput();
     ENGINE.render(
         "sheet.jte",
-        Map.of("page", author.page(layout), "layout", layout, "style", layout.pageStyle() + STYLE),
+        Map.of("page", author.page(layout, drawn), "layout", layout, "style", style),
         out);
     return out.toString();
   }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import trimwright.desk.CaseStudy;
 import trimwright.desk.SpeedRange;
 import trimwright.exchange.picture.DeckPicture;
@@ -102,9 +103,10 @@ final class SheetAuthor {
    * The page, laid out in a certain way.
    *
    * @param layout sizes of columns and pictures
+   * @param drawn whether the pictures are drawn, or only have their room
    * @return what the template prints
    */
-  SheetPage page(SheetLayout layout) {
+  SheetPage page(SheetLayout layout, boolean drawn) {
     SheetSettings settings = new SheetSettings(caseFile, numbers);
     ShimWords shim =
         ShimWords.of(caseFile.rideCase().setup().shim(), caseFile.notes().stabilizerMounting());
@@ -118,27 +120,28 @@ final class SheetAuthor {
         head(),
         settings.large(),
         picture(
-            ShimPicture.svg(caseFile, style(layout.shimWidth(), layout.shimHeight(), LETTERS)),
-            layout.shimWidth()),
+            drawn,
+            style -> ShimPicture.svg(caseFile, style),
+            layout.shimWidth(),
+            layout.shimHeight(),
+            LETTERS),
         List.of(shim.fitting(), shim.warning()),
         ShimPicture.scaleWords(caseFile),
         picture(
-            DeckPicture.svg(
-                caseFile,
-                choice.measures(),
-                style(layout.deckWidth(), layout.deckHeight(), LARGE_LETTERS)),
-            layout.deckWidth()),
+            drawn,
+            style -> DeckPicture.svg(caseFile, choice.measures(), style),
+            layout.deckWidth(),
+            layout.deckHeight(),
+            LARGE_LETTERS),
         "To scale, to the middle of each foot. The case does not say where the board ends; its outline"
             + " is drawn plainly.",
         picture(
-            SpeedRuler.svg(
-                caseFile,
-                curve,
-                speed,
-                choice.measures(),
-                style(layout.width(), layout.rulerHeight(), LETTERS)),
-            layout.width()),
-        picture(side(style(layout.sideWidth(), layout.sideHeight(), LETTERS)), layout.sideWidth()),
+            drawn,
+            style -> SpeedRuler.svg(caseFile, curve, speed, choice.measures(), style),
+            layout.width(),
+            layout.rulerHeight(),
+            LETTERS),
+        picture(drawn, this::side, layout.sideWidth(), layout.sideHeight(), LETTERS),
         speeds(),
         feel,
         why,
@@ -149,7 +152,8 @@ final class SheetAuthor {
         code.isPresent()
             ? "The case for the program, without names."
             : carried.whyNot().orElse("This case is too long for a code on paper."),
-        foot());
+        foot(),
+        drawn);
   }
 
   /** The layout of a density, with room for the code that this case needs. */
@@ -270,11 +274,17 @@ final class SheetAuthor {
             : "");
   }
 
-  private static PrintedPicture picture(String svg, double width) {
-    return PrintedPicture.of(svg, width);
-  }
-
-  private static PictureStyle style(double width, double height, double letters) {
-    return new PictureStyle(Palette.LIGHT, width * PIXELS, height * PIXELS, "2", letters, "");
+  private static PrintedPicture picture(
+      boolean drawn,
+      Function<PictureStyle, String> draw,
+      double width,
+      double height,
+      double letters) {
+    if (!drawn) {
+      return PrintedPicture.room(width, height);
+    }
+    PictureStyle style =
+        new PictureStyle(Palette.LIGHT, width * PIXELS, height * PIXELS, "2", letters, "");
+    return PrintedPicture.of(draw.apply(style), width);
   }
 }

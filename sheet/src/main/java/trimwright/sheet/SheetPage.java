@@ -24,6 +24,7 @@ import java.util.Optional;
  * @param code the case to read with a telephone, where it is short enough
  * @param codeNote what the code is, or why there is none
  * @param foot model and case, and what the sheet is not
+ * @param drawn whether the pictures are there; else their places are empty, to see what fits
  */
 public record SheetPage(
     Head head,
@@ -43,7 +44,8 @@ public record SheetPage(
     boolean cautionsLeft,
     Optional<CodePicture> code,
     String codeNote,
-    String foot) {
+    String foot,
+    boolean drawn) {
   /** Copies the lists. */
   public SheetPage {
     settings = List.copyOf(settings);
