@@ -3,7 +3,6 @@ package trimwright.desk;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
@@ -149,10 +148,11 @@ public final class CaseShelf {
     synchronized (oneAtATime) {
       try {
         Files.createDirectories(folder);
+        // Closing the channel gives the lock back too.
         try (FileChannel channel =
-                FileChannel.open(
-                    folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-            FileLock lock = channel.lock()) {
+            FileChannel.open(
+                folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+          channel.lock();
           return write(CaseWriter.yaml(caseFile), id.get(), target, replace);
         }
       } catch (IOException e) {

@@ -32,6 +32,9 @@ public final class KeptTables implements SurfaceTables {
         }
       };
 
+  /** Keeps none yet. */
+  public KeptTables() {}
+
   @Override
   public SurfaceResponse of(Craft craft) {
     ResponseKey key = Responses.key(craft);
