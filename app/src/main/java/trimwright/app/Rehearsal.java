@@ -6,9 +6,12 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.net.URI;
+import java.net.URLConnection;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import trimwright.command.CommandLineEntry;
 import trimwright.command.ShopServer;
 import trimwright.exchange.demo.DemoCases;
@@ -61,8 +64,8 @@ final class Rehearsal {
   }
 
   /**
-   * The way of a real start, from the words of the command line to the first page. The shop has no
-   * end of its own, so the process ends here as it does there.
+   * The way of a real start, from the words of the command line to the first page and a slider. The
+   * shop has no end of its own, so the process ends here as it does there.
    */
   private static void rehearseWeb() {
     PrintWriter unseen = new PrintWriter(Writer.nullWriter());
@@ -77,8 +80,11 @@ final class Rehearsal {
     System.exit(status);
   }
 
-  /** A shop that counts as stopped once its first page has been read. */
+  /** A shop that counts as stopped once its first page and one slider's answer have been read. */
   private record OnePage(ShopServer.RunningShop shop) implements ShopServer.RunningShop {
+    private static final Pattern TOKEN =
+        Pattern.compile("name=\"csrf-(?:header|token)\" content=\"([^\"]+)\"");
+
     @Override
     public String address() {
       return shop.address();
@@ -86,10 +92,23 @@ final class Rehearsal {
 
     @Override
     public void awaitStop() {
-      try (InputStream page = URI.create(address()).toURL().openStream()) {
-        page.readAllBytes();
+      URI first = URI.create(address());
+      try {
+        URLConnection page = first.toURL().openConnection();
+        String text = new String(page.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        List<String> token = TOKEN.matcher(text).results().map(found -> found.group(1)).toList();
+        String id = DemoCases.list().get(0).id();
+        try (InputStream fields = first.resolve("bench/case?id=" + id).toURL().openStream()) {
+          URLConnection curve = first.resolve("bench/curve").toURL().openConnection();
+          curve.setDoOutput(true);
+          curve.setRequestProperty("Content-Type", "application/json");
+          curve.setRequestProperty("Cookie", page.getHeaderField("Set-Cookie"));
+          curve.setRequestProperty(token.get(0), token.get(1));
+          fields.transferTo(curve.getOutputStream());
+          curve.getInputStream().readAllBytes();
+        }
       } catch (IOException e) {
-        throw new UncheckedIOException("the first page cannot be read", e);
+        throw new UncheckedIOException("the first page or a slider's answer cannot be had", e);
       }
     }
   }
