@@ -4,80 +4,70 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
-import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
-import org.openqa.selenium.By;
-import trimwright.exchange.demo.DemoCases;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
 import trimwright.web.RunningShop;
 import trimwright.web.ShopApplication;
 
 /**
- * Draws the pages for the documents at three widths in three themes. Its name keeps it out of the
+ * Draws the Bench for the documents at three widths in three themes. Its name keeps it out of the
  * ordinary test run; {@code docs/pictures/README.md} says how to run it.
  */
 class PagePictures {
-  private static final List<Integer> WIDTHS = List.of(390, 820, 1280);
-  private static final List<String> THEMES = List.of("light", "dark", "sun");
-  private static final int MIDDLE = 820;
-  private static final String CASE = "?case=nose-up-mismatch&speed=20&theme=";
-  private static final int FIRST_HEIGHT = 800;
+  private static final String CASE = "?case=nose-up-mismatch&theme=";
+  private static final int[] PHONE = BenchOnScreen.SIZES.get(0);
+  private static final int[] TABLET = BenchOnScreen.SIZES.get(1);
+  private static final int[] DESK = BenchOnScreen.SIZES.get(2);
+  private final Path folder = Path.of("..", "docs", "pictures");
 
   @Test
-  void drawAll() throws IOException {
-    Path folder = Files.createDirectories(Path.of("..", "docs", "pictures"));
-    try (RunningShop shop = ShopApplication.start(0, folder.resolve("no-shop"));
+  void drawAll(@TempDir Path shopFolder) throws IOException {
+    Files.createDirectories(folder);
+    try (RunningShop shop = ShopApplication.start(0, shopFolder);
         Browser browser = Browser.start()) {
-      for (int width : WIDTHS) {
-        for (String theme : THEMES) {
-          Path file = folder.resolve("case-" + width + "-" + theme + ".png");
-          open(browser, width, shop.address() + CASE + theme);
-          draw(browser, width, file);
+      BenchOnScreen bench = new BenchOnScreen(browser, shop.address());
+      for (int[] size : BenchOnScreen.SIZES) {
+        for (String theme : BenchOnScreen.THEMES) {
+          open(bench, size, theme);
+          draw(bench, "bench-" + size[0] + "-" + theme);
         }
       }
-      for (String theme : THEMES) {
-        open(browser, MIDDLE, shop.address() + "?theme=" + theme);
-        draw(browser, MIDDLE, folder.resolve("start-" + MIDDLE + "-" + theme + ".png"));
-      }
-      for (int width : List.of(WIDTHS.get(0), WIDTHS.get(2))) {
-        open(browser, width, shop.address() + "?theme=light");
-        draw(browser, width, folder.resolve("start-" + width + "-light.png"));
-      }
-      open(browser, MIDDLE, shop.address() + "?theme=light");
-      handInBadFile(browser);
-      draw(browser, MIDDLE, folder.resolve("refused-" + MIDDLE + "-light.png"));
+      open(bench, PHONE, "light");
+      bench.driver().executeScript("window.scrollTo(0, 700)");
+      draw(bench, "bench-390-light-below");
+      open(bench, DESK, "light");
+      bench.click("#pin");
+      bench.slider("shim").sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
+      draw(bench, "pinned-1280-light");
+      open(bench, TABLET, "light");
+      bench.choose("measures", "imperial");
+      bench.driver().executeScript("window.scrollTo(0, 0)");
+      draw(bench, "imperial-820-light");
+      open(bench, DESK, "dark");
+      bench.click("[data-group='setup.front_wing'] > summary");
+      WebElement area = bench.find("#field-setup-front_wing-area_cm2");
+      area.sendKeys(Keys.chord(Keys.CONTROL, "a"), "4000");
+      draw(bench, "wrong-1280-dark");
+      open(bench, TABLET, "sun");
+      bench.click("#sheet");
+      draw(bench, "print-820-sun");
     }
   }
 
-  private static void handInBadFile(Browser browser) throws IOException {
-    String good = DemoCases.find("light-carver").orElseThrow().text();
-    Path file = Files.createTempDirectory("trimwright-pictures-").resolve("my-case.yaml");
-    try {
-      Files.writeString(
-          file,
-          good.replaceAll("salinity_g_kg: *[0-9.]+", "salinity_g_kg: 80")
-              .replaceAll("mass_kg: 58", "mass_kg: -3"));
-      browser.driver().findElement(By.id("file")).sendKeys(file.toString());
-      browser.driver().findElement(By.cssSelector("#hand-in button")).click();
-      browser.driver().findElement(By.className("problem-list"));
-    } finally {
-      Files.deleteIfExists(file);
-      Files.delete(file.getParent());
-    }
+  private static void open(BenchOnScreen bench, int[] size, String theme) {
+    bench.browser().setSize(size[0], size[1]);
+    bench.openFresh(CASE + theme);
   }
 
-  private static void open(Browser browser, int width, String address) {
-    browser.setSize(width, FIRST_HEIGHT);
-    browser.driver().get(address);
-  }
-
-  /** The whole page, however long it is. */
-  private static void draw(Browser browser, int width, Path file) throws IOException {
-    Number height =
-        (Number) browser.driver().executeScript("return document.documentElement.scrollHeight");
-    browser.setSize(width, Math.max(FIRST_HEIGHT, height.intValue()));
+  /** What stands on the screen, without the parts further down. */
+  private void draw(BenchOnScreen bench, String name) throws IOException {
+    bench.awaitDrawn();
     Map<String, Object> shot =
-        browser.driver().executeCdpCommand("Page.captureScreenshot", Map.of("format", "png"));
-    SmallPng.write(Base64.getDecoder().decode((String) shot.get("data")), file);
+        bench.driver().executeCdpCommand("Page.captureScreenshot", Map.of("format", "png"));
+    SmallPng.write(
+        Base64.getDecoder().decode((String) shot.get("data")), folder.resolve(name + ".png"));
   }
 }
