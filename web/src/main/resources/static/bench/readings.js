@@ -66,7 +66,7 @@ export function createReadings(host) {
       const more = (key, unit, decimals, scale = 1) =>
         other === null || other[key] === null || point[key] === null
           ? pinned === null ? '' : NONE
-          : difference((point[key] - other[key]) * scale, unit, decimals, measures);
+          : difference(point[key] * scale, other[key] * scale, unit, decimals, measures);
       const remark = (text, ...rest) => (pinned === null ? text : more(...rest));
       const percent = (value) => (value === null ? '' : `${fixed(100 * value, 0)}\u00A0%`);
 
@@ -87,14 +87,16 @@ export function createReadings(host) {
     const level = reply.level_speed_kmh;
     const from = reply.rideable_from_kmh;
     const to = reply.rideable_to_kmh;
-    const change = (now, then) =>
-      now === null || then === null ? NONE : signed(measures.value(now, 'km/h') - measures.value(then, 'km/h'), 1);
+    const change = (now, before, decimals) =>
+      now === null || before === null
+        ? NONE
+        : less(measures.value(now, 'km/h'), measures.value(before, 'km/h'), decimals);
     const then = pinned?.reply;
     write(
       'level',
       level === null ? 'none' : speed(level),
       symbol,
-      pinned === null ? '' : `${change(level, then.level_speed_kmh)}\u00A0${symbol}`,
+      pinned === null ? '' : `${change(level, then.level_speed_kmh, 1)}\u00A0${symbol}`,
     );
     write(
       'window',
@@ -102,7 +104,7 @@ export function createReadings(host) {
       symbol,
       pinned === null
         ? ''
-        : `${change(from, then.rideable_from_kmh)}, ${change(to, then.rideable_to_kmh)}`,
+        : `${change(from, then.rideable_from_kmh, 0)}, ${change(to, then.rideable_to_kmh, 0)}\u00A0${symbol}`,
     );
   }
 }
@@ -113,8 +115,15 @@ function noseWord(pitchDeg) {
   return words.endsWith('nose-up') ? 'Nose-up' : words.endsWith('nose-down') ? 'Nose-down' : 'Pitch';
 }
 
-function difference(value, unit, decimals, measures) {
+/** Both are rounded as they are shown and then subtracted, so that what one reads adds up. */
+function less(now, before, decimals) {
+  const rounded = (value) => Math.sign(value) * Number(fixed(Math.abs(value), decimals));
+  return signed(rounded(now) - rounded(before), decimals);
+}
+
+function difference(now, before, unit, decimals, measures) {
   const symbol = measures.symbol(unit);
-  const scaled = value * measures.unit(unit).factor;
-  return `${signed(scaled, decimals)}${symbol === '°' ? '' : '\u00A0'}${symbol}`;
+  const { factor } = measures.unit(unit);
+  const text = less(now * factor, before * factor, decimals);
+  return `${text}${symbol === '°' ? '' : '\u00A0'}${symbol}`;
 }

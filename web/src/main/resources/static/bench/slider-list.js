@@ -114,7 +114,7 @@ export const SLIDERS = [
     unit: 'mm',
     step: { metric: 5, imperial: 0.25 },
     ends: { metric: [-200, 200], imperial: [-8, 8] },
-    word: (value) => (value === 0 ? 'in the middle' : value > 0 ? 'forward' : 'back'),
+    word: (value) => (value === 0 ? 'middle' : value > 0 ? 'forward' : 'back'),
     say: (value, measures) =>
       value === 0
         ? "in the track's middle"

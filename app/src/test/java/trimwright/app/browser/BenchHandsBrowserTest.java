@@ -128,6 +128,7 @@ class BenchHandsBrowserTest extends BenchBrowser {
     bench.press(Keys.ENTER);
     bench.awaitDrawn();
     String pinned = bench.reading("pitch");
+    int back = Integer.parseInt(bench.reading("back"));
     bench.slider("wedge").sendKeys(Keys.ARROW_LEFT);
     bench.slider("wedge").sendKeys(Keys.ARROW_LEFT);
     bench.awaitDrawn();
@@ -135,6 +136,12 @@ class BenchHandsBrowserTest extends BenchBrowser {
     // A wedge turns the deck by its own angle and leaves the feet nearly alone.
     String pitch = bench.text("[data-reading=pitch] .remark").replace('\u2212', '-');
     assertThat(Double.parseDouble(pitch.substring(0, pitch.indexOf('°')))).isBetween(-1.1, -0.9);
+    bench.slider("mass").sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
+    bench.awaitDrawn();
+    String more = bench.text("[data-reading=back] .remark").replace('\u2212', '-');
+    assertThat(Integer.parseInt(more.split("\u00a0")[0]))
+        .as("what one reads adds up: %s", more)
+        .isEqualTo(Integer.parseInt(bench.reading("back")) - back);
     bench.click("#pin");
     assertThat(bench.text("[data-reading=pitch] .remark")).isEmpty();
   }
