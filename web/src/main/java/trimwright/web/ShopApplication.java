@@ -7,6 +7,7 @@ import org.springframework.boot.web.server.PortInUseException;
 import org.springframework.boot.web.server.servlet.ServletWebServerFactory;
 import org.springframework.boot.web.server.servlet.context.AnnotationConfigServletWebServerApplicationContext;
 import org.springframework.boot.web.server.servlet.context.ServletWebServerApplicationContext;
+import org.springframework.context.ApplicationContextException;
 import trimwright.desk.CaseShelf;
 import trimwright.web.bench.BenchConfiguration;
 import trimwright.web.system.LocalServer;
@@ -47,10 +48,13 @@ public final class ShopApplication {
       }
       try {
         return new RunningShop(run(port, folder));
-      } catch (PortInUseException taken) {
+      } catch (ApplicationContextException failed) {
+        if (!(failed.getCause() instanceof PortInUseException)) {
+          throw failed;
+        }
         // Somebody was quicker between the look and the start: the next port, if there is one.
         if (port == last) {
-          throw new IllegalStateException(noneFree(preferredPort, last), taken);
+          throw new IllegalStateException(noneFree(preferredPort, last), failed);
         }
       }
     }
