@@ -29,6 +29,10 @@ final class SliderTimes {
   private static final Duration DRAG_STEP = Duration.ofMillis(33);
 
   private static final int DRAG_STEPS_AT_ONCE = 50;
+
+  /** A drag that has come so many times as far as it should is following nothing. */
+  private static final int MOST_STEPS_A_MOVE = 5;
+
   private static final Duration PATIENCE = Duration.ofSeconds(30);
 
   private static final String SETTLED =
@@ -126,7 +130,10 @@ final class SliderTimes {
     browser.driver().perform(List.of(press));
     double at = track.knob();
     double step = track.step();
-    while (count() < moves) {
+    for (int tries = 0; count() < moves; tries++) {
+      if (tries * DRAG_STEPS_AT_ONCE > MOST_STEPS_A_MOVE * moves) {
+        throw new IllegalStateException("the slider " + name + " does not follow the pointer");
+      }
       Sequence drag = new Sequence(pointer, 0);
       for (int i = 0; i < DRAG_STEPS_AT_ONCE; i++) {
         if (at + step > track.right() || at + step < track.left()) {
