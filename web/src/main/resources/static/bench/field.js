@@ -148,9 +148,11 @@ function directedField(described, { label, words }, measures, onText, onDone) {
       if (control.value !== size) {
         control.value = size;
       }
-      // Nothing has no direction: the one that was chosen stays.
-      if (Number(size) !== 0 || isBelow) {
-        direction.value = isBelow ? '-' : '';
+      const sign = isBelow ? '-' : '';
+      // Nothing has no direction: the one that was chosen stays. Each write of a choice, even of the
+      // same, has browsers look through all fields for what they could fill in.
+      if ((Number(size) !== 0 || isBelow) && direction.value !== sign) {
+        direction.value = sign;
       }
     },
     units() {

@@ -1,4 +1,5 @@
 import { atRest, createAnnouncer } from './announce.js';
+import { spellOut } from './answer.js';
 import { readColours } from './colours.js';
 import { createCurves } from './curves.js';
 import { byId, isTextEntry } from './dom.js';
@@ -61,7 +62,7 @@ if (draft !== null) {
 
 let measures = createMeasures(data.measures, loadChoice('measures', ['metric', 'imperial']) ?? 'metric');
 let colours = readColours();
-let reply = data.reply;
+let reply = spellOut(data.reply);
 let index = 0;
 let sequence = 0;
 let problems = [];
@@ -99,12 +100,12 @@ const sliders = createSliders(byId('sliders'), {
   },
 });
 const requests = createRequests({
-  ask: (question, signal) => server.json('/bench/curve', question, signal),
+  ask: askCurve,
   onReply,
   onStatus: showStatus,
 });
 const pin = createPin({
-  ask: (texts) => server.json('/bench/curve', { sequence: 0, measures: measures.system, fields: texts }),
+  ask: (texts) => askCurve({ sequence: 0, measures: measures.system, fields: texts }),
   onChange() {
     if (root.dataset.ready !== undefined) {
       draw();
@@ -112,6 +113,10 @@ const pin = createPin({
     }
   },
 });
+
+async function askCurve(question, signal) {
+  return spellOut(await server.json('/bench/curve', question, signal));
+}
 
 function view() {
   const chosen = document.querySelector('input[name=quantity]:checked').value;

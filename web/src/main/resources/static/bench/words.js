@@ -40,8 +40,7 @@ export function createWords() {
     byId('split-frame').classList.toggle('empty', split === null);
     setText(byId('split-pitch-unit'), '°');
     setText(byId('split-centre-unit'), measures.symbol('mm'));
-    const rows = split?.rows ?? [];
-    keepChildren(byId('split-rows'), rows, splitRow, (row, item, i) => {
+    keepChildren(byId('split-rows'), split ?? [], splitRow, (row, item, i) => {
       row.classList.toggle('sum', item.sum);
       const figure = (value, decimals) =>
         item.sum || i === 0 ? fixed(value, decimals) : signed(value, decimals);

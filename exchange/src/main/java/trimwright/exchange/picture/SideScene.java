@@ -61,30 +61,28 @@ public final class SideScene {
   public record Outline(String kind, double[] points) {}
 
   /**
-   * A force.
+   * A kind of force and how it is drawn, at any speed.
    *
-   * @param kind what it is, such as {@code front-wing-lift}
+   * @param code what it is, such as {@code front-wing-lift}
    * @param name what people call it
    * @param hue name of its colour: front, back, ink or action
    * @param dashed whether it belongs to the back of the craft
    * @param towards whether its arrow ends where it acts
+   * @param unit in which people read it: {@code kg} or {@code n}
+   */
+  public record ForceKind(
+      String code, String name, String hue, boolean dashed, boolean towards, String unit) {}
+
+  /**
+   * A force at one speed.
+   *
+   * @param kind what it is and how it is drawn
    * @param x where it acts, ahead [m]
    * @param y where it acts, up [m]
    * @param ahead part along the direction of travel [N]
    * @param up part straight up [N]
-   * @param unit in which people read it: {@code kg} or {@code n}
    */
-  public record Force(
-      String kind,
-      String name,
-      String hue,
-      boolean dashed,
-      boolean towards,
-      double x,
-      double y,
-      double ahead,
-      double up,
-      String unit) {}
+  public record Force(ForceKind kind, double x, double y, double ahead, double up) {}
 
   /** The craft with its deck level, what lies behind first. */
   public List<Outline> outlines() {
@@ -133,16 +131,17 @@ public final class SideScene {
         .map(
             f ->
                 new Force(
-                    f.kind(),
-                    name(f),
-                    f.colour(),
-                    f.dashed(),
-                    f.towards(),
+                    new ForceKind(
+                        f.kind(),
+                        name(f),
+                        f.colour(),
+                        f.dashed(),
+                        f.towards(),
+                        f.unit().equals("kg") ? "kg" : "n"),
                     f.at().ahead(),
                     f.at().above(),
                     f.ahead(),
-                    f.up(),
-                    f.unit().equals("kg") ? "kg" : "n"))
+                    f.up()))
         .toList();
   }
 

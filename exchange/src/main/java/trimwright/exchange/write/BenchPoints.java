@@ -31,6 +31,8 @@ final class BenchPoints {
   private final Curve curve;
   private final Measures measures;
   private final SideScene scene;
+  private final Numbered<String> phrases = new Numbered<>();
+  private final Numbered<SideScene.ForceKind> forceKinds = new Numbered<>();
 
   BenchPoints(JsonStream json, CaseFile caseFile, Curve curve, Measures measures, SideScene scene) {
     this.json = json;
@@ -48,7 +50,12 @@ final class BenchPoints {
     reason(outcome);
     words(outcome, cause);
     split(cause);
-    json.list("forces", point.map(scene::forces).orElse(List.of()), this::force);
+    json.rows("forces", point.map(scene::forces).orElse(List.of()), this::force);
+  }
+
+  /** What the points pointed at; after the last of them. */
+  void tables() {
+    json.texts("phrases", phrases.all()).list("force_kinds", forceKinds.all(), this::forceKind);
   }
 
   private void numbers(TrimPoint point) {
@@ -82,10 +89,12 @@ final class BenchPoints {
     CauseWords words = CauseWords.of(caseFile, cause, measures);
     VerdictWords verdict = VerdictWords.of(caseFile, curve, outcome, words, measures);
     json.text("tone", tone(outcome))
-        .texts("verdict", List.of(verdict.first(), verdict.second()))
+        .rowOf("verdict", List.of(verdict.first(), verdict.second()), this::phrase)
         .object(
             "cause",
-            () -> json.text("headline", words.why()).texts("sentences", words.sentences()));
+            () ->
+                json.whole("headline", phrases.of(words.why()))
+                    .rowOf("sentences", words.sentences(), this::phrase));
   }
 
   private static String tone(TrimOutcome outcome) {
@@ -100,30 +109,36 @@ final class BenchPoints {
       json.none("split");
       return;
     }
-    json.object(
+    json.rows(
         "split",
-        () ->
-            json.list(
-                "rows",
-                SplitRows.of(split, measures),
-                row ->
-                    json.text("name", row.name())
-                        .number("pitch_deg", row.pitch(), SPLIT_DECIMALS)
-                        .number("foot_share", row.footShare(), SPLIT_DECIMALS)
-                        .number("foot_pressure_mm", row.footPressure(), SPLIT_DECIMALS)
-                        .flag("sum", row.sum())));
+        SplitRows.of(split, measures),
+        row -> {
+          phrase(row.name());
+          json.item(row.pitch(), SPLIT_DECIMALS)
+              .item(row.footShare(), SPLIT_DECIMALS)
+              .item(row.footPressure(), SPLIT_DECIMALS)
+              .item(row.sum());
+        });
+  }
+
+  private void phrase(String text) {
+    json.item(phrases.of(text));
   }
 
   private void force(SideScene.Force force) {
-    json.text("kind", force.kind())
-        .text("name", force.name())
-        .text("hue", force.hue())
-        .flag("dashed", force.dashed())
-        .flag("towards", force.towards())
-        .number("x_m", force.x(), PLACE_DECIMALS)
-        .number("y_m", force.y(), PLACE_DECIMALS)
-        .number("ahead_n", force.ahead(), FORCE_DECIMALS)
-        .number("up_n", force.up(), FORCE_DECIMALS)
-        .text("shown", force.unit());
+    json.item(forceKinds.of(force.kind()))
+        .item(force.x(), PLACE_DECIMALS)
+        .item(force.y(), PLACE_DECIMALS)
+        .item(force.ahead(), FORCE_DECIMALS)
+        .item(force.up(), FORCE_DECIMALS);
+  }
+
+  private void forceKind(SideScene.ForceKind kind) {
+    json.text("kind", kind.code())
+        .text("name", kind.name())
+        .text("hue", kind.hue())
+        .flag("dashed", kind.dashed())
+        .flag("towards", kind.towards())
+        .text("shown", kind.unit());
   }
 }

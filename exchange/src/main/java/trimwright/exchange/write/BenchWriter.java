@@ -66,6 +66,7 @@ public final class BenchWriter {
               "points",
               () -> IntStream.range(0, causes.size()).iterator(),
               i -> points.write(curve.outcomes().get(i), causes.get(i)));
+          points.tables();
           speeds(json, caseFile, curve);
           geometry(json, caseFile, scene);
           words(json, caseFile);

@@ -116,4 +116,54 @@ final class JsonStream {
     generator.writeEndArray();
     return this;
   }
+
+  /** A list of lists. */
+  <T> JsonStream rows(String name, Iterable<T> items, Consumer<T> write) {
+    generator.writeName(name);
+    generator.writeStartArray();
+    for (T item : items) {
+      generator.writeStartArray();
+      write.accept(item);
+      generator.writeEndArray();
+    }
+    generator.writeEndArray();
+    return this;
+  }
+
+  /** A list of what is written for each item. */
+  <T> JsonStream rowOf(String name, Iterable<T> items, Consumer<T> write) {
+    generator.writeName(name);
+    generator.writeStartArray();
+    items.forEach(write);
+    generator.writeEndArray();
+    return this;
+  }
+
+  /** A whole number in a list. */
+  JsonStream item(int value) {
+    generator.writeNumber(value);
+    return this;
+  }
+
+  /** A number in a list. */
+  JsonStream item(double value, int decimals) {
+    write(value, decimals);
+    return this;
+  }
+
+  /** A number in a list, or null. */
+  JsonStream item(OptionalDouble value, int decimals) {
+    if (value.isPresent()) {
+      write(value.getAsDouble(), decimals);
+    } else {
+      generator.writeNull();
+    }
+    return this;
+  }
+
+  /** A truth in a list. */
+  JsonStream item(boolean value) {
+    generator.writeBoolean(value);
+    return this;
+  }
 }

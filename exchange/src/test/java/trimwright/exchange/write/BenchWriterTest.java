@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,7 +19,7 @@ import trimwright.kernel.trim.TrimPoint;
 
 class BenchWriterTest {
   /** An answer is made, sent and read for every move of a slider [letters]. */
-  private static final int LARGEST = 110_000;
+  private static final int LARGEST = 75_000;
 
   private static final JsonMapper MAPPER = JsonMapper.builder().build();
 
@@ -48,18 +51,18 @@ class BenchWriterTest {
 
   @Test
   void forcesBalanceTheCraft() {
-    JsonNode point = answer(Measures.METRIC).get("points").get(10);
+    JsonNode answer = answer(Measures.METRIC);
     TrimPoint trim = Samples.pointAt(20);
     double legs = 0;
-    for (JsonNode force : point.get("forces")) {
-      switch (force.get("kind").stringValue()) {
-        case "front-foot-load", "back-foot-load" -> legs -= force.get("up_n").doubleValue();
-        case "front-wing-lift" ->
-            assertThat(force.get("up_n").doubleValue())
-                .isCloseTo(trim.frontWingLift(), within(0.05));
-        case "drag" ->
-            assertThat(force.get("ahead_n").doubleValue()).isCloseTo(-trim.drag(), within(0.05));
-        default -> assertThat(force.get("x_m").isNumber()).isTrue();
+    for (JsonNode force : answer.at("/points/10/forces")) {
+      JsonNode kind = answer.get("force_kinds").get(force.get(0).intValue());
+      double ahead = force.get(3).doubleValue();
+      double up = force.get(4).doubleValue();
+      switch (kind.get("kind").stringValue()) {
+        case "front-foot-load", "back-foot-load" -> legs -= up;
+        case "front-wing-lift" -> assertThat(up).isCloseTo(trim.frontWingLift(), within(0.05));
+        case "drag" -> assertThat(ahead).isCloseTo(-trim.drag(), within(0.05));
+        default -> assertThat(force.get(1).isNumber()).isTrue();
       }
     }
     assertThat(legs).isCloseTo(88 * 9.80665, within(0.1));
@@ -69,12 +72,35 @@ class BenchWriterTest {
   void wordsSpeakTheReadersMeasuresAndNumbersStay() {
     JsonNode metric = answer(Measures.METRIC);
     JsonNode imperial = answer(Measures.IMPERIAL);
-    assertThat(metric.get("points").get(10).get("verdict").toString()).contains("km/h");
-    assertThat(imperial.get("points").get(10).get("verdict").toString())
-        .contains("mph")
-        .doesNotContain("km/h");
+    assertThat(verdict(metric)).contains("km/h");
+    assertThat(verdict(imperial)).contains("mph").doesNotContain("km/h");
     assertThat(imperial.get("points").get(10).get("speed_kmh"))
         .isEqualTo(metric.get("points").get(10).get("speed_kmh"));
+  }
+
+  /** Both lines at one speed. */
+  private static String verdict(JsonNode answer) {
+    StringBuilder lines = new StringBuilder();
+    for (JsonNode place : answer.at("/points/10/verdict")) {
+      lines.append(answer.get("phrases").get(place.intValue()).stringValue()).append('\n');
+    }
+    return lines.toString();
+  }
+
+  @Test
+  void eachSentenceStandsOnceAndIsPointedAt() {
+    JsonNode answer = answer(Measures.METRIC);
+    List<String> phrases = answer.get("phrases").valueStream().map(JsonNode::stringValue).toList();
+    assertThat(phrases).doesNotHaveDuplicates().doesNotContain("");
+    Set<Integer> places = new TreeSet<>();
+    for (JsonNode point : answer.get("points")) {
+      point.get("verdict").forEach(place -> places.add(place.intValue()));
+      places.add(point.at("/cause/headline").intValue());
+      point.at("/cause/sentences").forEach(place -> places.add(place.intValue()));
+      point.get("split").forEach(row -> places.add(row.get(0).intValue()));
+    }
+    assertThat(places)
+        .containsExactlyElementsOf(IntStream.range(0, phrases.size()).boxed().toList());
   }
 
   @Test

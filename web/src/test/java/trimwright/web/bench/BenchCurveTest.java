@@ -48,7 +48,8 @@ class BenchCurveTest {
     for (JsonNode point : reply.get("points")) {
       assertThat(point.get("tone").asString()).isIn("good", "warn", "bad");
       assertThat(point.get("verdict").size()).isEqualTo(2);
-      assertThat(point.at("/cause/headline").asString()).isNotBlank();
+      int headline = point.at("/cause/headline").asInt();
+      assertThat(reply.get("phrases").get(headline).asString()).isNotBlank();
       boolean trimmed = point.get("outcome").asString().equals("trimmed");
       assertThat(point.get("pitch_deg").isNumber()).isEqualTo(trimmed);
       assertThat(point.get("forces").isEmpty()).isEqualTo(!trimmed);
