@@ -13,7 +13,6 @@ import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.interactions.Pause;
 import org.openqa.selenium.interactions.PointerInput;
 import org.openqa.selenium.interactions.Sequence;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /**
  * Moves each slider of a running Bench by real keys and by a real pointer, and says how long the
@@ -35,10 +34,12 @@ final class SliderTimes {
 
   private static final Duration PATIENCE = Duration.ofSeconds(30);
 
-  private static final String SETTLED =
-      "const r = document.documentElement.dataset;"
-          + "return r.ready !== undefined && r.asked === r.drawn"
-          + " && sliderClock.open.length === 0";
+  private static final String WHEN_SETTLED =
+      "const done = arguments[0]; const r = document.documentElement.dataset;"
+          + "const look = () => r.ready !== undefined && r.asked === r.drawn"
+          + " && sliderClock.open.length === 0"
+          + " ? requestAnimationFrame(() => setTimeout(done, 0)) : setTimeout(look, 10);"
+          + "look();";
 
   private final Browser browser;
   private final int moves;
@@ -67,6 +68,7 @@ final class SliderTimes {
   }
 
   private void open(String address) throws IOException {
+    browser.driver().manage().timeouts().scriptTimeout(PATIENCE);
     browser.setSize(WIDTH, HEIGHT);
     browser.driver().get(address);
     try (InputStream clock = SliderTimes.class.getResourceAsStream("slider-clock.js")) {
@@ -119,22 +121,25 @@ final class SliderTimes {
     return (boolean) script("const s = " + range(name) + "; return s.value === s." + end);
   }
 
-  /** To and fro at the speed of a hand, whether or not the picture follows. */
+  /**
+   * To and fro at the speed of a hand, whether or not the picture follows. The knob is taken hold
+   * of anew every now and then: longer words above it may have moved it away under the hand, and a
+   * pointer that is not a real one loses it then.
+   */
   private double[] drag(String name) {
     begin(name);
-    Track track = track(name);
     PointerInput pointer = new PointerInput(PointerInput.Kind.MOUSE, "hand");
-    Sequence press = new Sequence(pointer, 0);
-    press.addAction(place(pointer, track, track.knob()));
-    press.addAction(pointer.createPointerDown(PointerInput.MouseButton.LEFT.asArg()));
-    browser.driver().perform(List.of(press));
-    double at = track.knob();
-    double step = track.step();
+    boolean rightwards = true;
     for (int tries = 0; count() < moves; tries++) {
       if (tries * DRAG_STEPS_AT_ONCE > MOST_STEPS_A_MOVE * moves) {
         throw new IllegalStateException("the slider " + name + " does not follow the pointer");
       }
+      Track track = track(name);
+      double at = track.knob();
+      double step = rightwards ? track.step() : -track.step();
       Sequence drag = new Sequence(pointer, 0);
+      drag.addAction(place(pointer, track, at));
+      drag.addAction(pointer.createPointerDown(PointerInput.MouseButton.LEFT.asArg()));
       for (int i = 0; i < DRAG_STEPS_AT_ONCE; i++) {
         if (at + step > track.right() || at + step < track.left()) {
           step = -step;
@@ -143,11 +148,10 @@ final class SliderTimes {
         drag.addAction(place(pointer, track, at));
         drag.addAction(new Pause(pointer, DRAG_STEP));
       }
+      drag.addAction(pointer.createPointerUp(PointerInput.MouseButton.LEFT.asArg()));
       browser.driver().perform(List.of(drag));
+      rightwards = step > 0;
     }
-    Sequence release = new Sequence(pointer, 0);
-    release.addAction(pointer.createPointerUp(PointerInput.MouseButton.LEFT.asArg()));
-    browser.driver().perform(List.of(release));
     return end(name);
   }
 
@@ -207,14 +211,12 @@ final class SliderTimes {
     return ((Number) script("return sliderClock.times.length")).intValue();
   }
 
-  /** Waits until the page shows all that was asked of it, and the frame that does so is painted. */
+  /**
+   * Waits until the page shows all that was asked of it, and the frame that does so is painted. The
+   * page itself says so: to ask it again and again would take from the processors what is measured.
+   */
   private void settle() {
-    new WebDriverWait(browser.driver(), PATIENCE, Duration.ofMillis(5))
-        .until(driver -> (Boolean) script(SETTLED));
-    browser
-        .driver()
-        .executeAsyncScript(
-            "const done = arguments[0]; requestAnimationFrame(() => setTimeout(done, 0))");
+    browser.driver().executeAsyncScript(WHEN_SETTLED);
   }
 
   /** Each answer later by that much, as over a slow network. */
