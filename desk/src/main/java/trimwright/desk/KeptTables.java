@@ -17,10 +17,10 @@ import trimwright.kernel.trim.SurfaceTables;
  */
 public final class KeptTables implements SurfaceTables {
   /**
-   * Tables kept. A table is some 10 kB; this many hold both ends of a shim slider and what was
-   * pinned for a few people at once.
+   * Tables kept. A table is some 10 kB; this many hold all notches of a shim slider and what was
+   * pinned for several cases at once.
    */
-  private static final int MOST = 64;
+  private static final int MOST = 128;
 
   private final Map<ResponseKey, SurfaceResponse> tables =
       new LinkedHashMap<>(2 * MOST, 0.75f, true) {

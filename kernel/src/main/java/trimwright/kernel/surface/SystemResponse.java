@@ -1,11 +1,8 @@
 package trimwright.kernel.surface;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
-import java.util.function.Supplier;
-import java.util.stream.IntStream;
 import trimwright.kernel.frame.PlaneForce;
 import trimwright.kernel.numeric.NodeTable;
 
@@ -19,12 +16,6 @@ import trimwright.kernel.numeric.NodeTable;
 public final class SystemResponse implements SurfaceResponse {
   private static final int TOTALS = 5;
 
-  /**
-   * Parts that the pitches are shared out in. A table has some twenty, and each part makes a
-   * lattice of its own, which costs about as much as one pitch.
-   */
-  private static final int MOST_PARTS = 2;
-
   private final NodeTable table;
   private final int[] firstStrip;
   private final int[] strips;
@@ -36,57 +27,37 @@ public final class SystemResponse implements SurfaceResponse {
   }
 
   /**
-   * Solves and tabulates, on several threads at once: no pitch needs another's solution, so the
-   * table is the same whatever their number.
+   * Solves and tabulates.
    *
-   * @param workspaces gives a lattice to each thread; all of the same wings
+   * @param lattice workspace; left with its last solution
    * @param datumDepth depth of the datum at a pitch [m]; a NaN means deep water
    * @param pitches to solve at, at least four, rising [rad]
    * @return the table
    */
   public static SystemResponse tabulate(
-      Supplier<Lattice> workspaces, DoubleUnaryOperator datumDepth, double[] pitches) {
-    int parts = Math.min(MOST_PARTS, pitches.length);
-    List<List<SurfaceFlow>> nodes =
-        IntStream.range(0, parts)
-            .parallel()
-            .mapToObj(
-                part -> {
-                  int from = part * pitches.length / parts;
-                  int to = (part + 1) * pitches.length / parts;
-                  return solve(workspaces.get(), datumDepth, pitches, from, to);
-                })
-            .flatMap(List::stream)
-            .toList();
-    return of(pitches, nodes);
-  }
-
-  private static List<List<SurfaceFlow>> solve(
-      Lattice lattice, DoubleUnaryOperator datumDepth, double[] pitches, int from, int to) {
-    List<List<SurfaceFlow>> nodes = new ArrayList<>(to - from);
-    for (int node = from; node < to; node++) {
-      double depth = datumDepth.applyAsDouble(pitches[node]);
-      lattice.solve(
-          pitches[node], Double.isNaN(depth) ? OptionalDouble.empty() : OptionalDouble.of(depth));
-      nodes.add(lattice.flows());
-    }
-    return nodes;
-  }
-
-  private static SystemResponse of(double[] pitches, List<List<SurfaceFlow>> nodes) {
-    List<SurfaceFlow> any = nodes.get(0);
-    int[] first = new int[any.size()];
-    int[] strips = new int[any.size()];
-    int functions = 0;
-    for (int s = 0; s < any.size(); s++) {
-      strips[s] = any.get(s).stripLift().length;
-      first[s] = functions + TOTALS;
-      functions += TOTALS + strips[s];
-    }
-    double[][] values = new double[functions][nodes.size()];
-    for (int node = 0; node < nodes.size(); node++) {
-      for (int s = 0; s < any.size(); s++) {
-        SurfaceFlow f = nodes.get(node).get(s);
+      Lattice lattice, DoubleUnaryOperator datumDepth, double[] pitches) {
+    int nodes = pitches.length;
+    double[][] values = null;
+    int[] first = null;
+    int[] strips = null;
+    for (int node = 0; node < nodes; node++) {
+      double pitch = pitches[node];
+      double depth = datumDepth.applyAsDouble(pitch);
+      lattice.solve(pitch, Double.isNaN(depth) ? OptionalDouble.empty() : OptionalDouble.of(depth));
+      List<SurfaceFlow> flows = lattice.flows();
+      if (values == null) {
+        first = new int[flows.size()];
+        strips = new int[flows.size()];
+        int functions = 0;
+        for (int s = 0; s < flows.size(); s++) {
+          strips[s] = flows.get(s).stripLift().length;
+          first[s] = functions + TOTALS;
+          functions += TOTALS + strips[s];
+        }
+        values = new double[functions][nodes];
+      }
+      for (int s = 0; s < flows.size(); s++) {
+        SurfaceFlow f = flows.get(s);
         int base = first[s] - TOTALS;
         values[base][node] = f.force().forward();
         values[base + 1][node] = f.force().up();

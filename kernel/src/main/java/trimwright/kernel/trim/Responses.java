@@ -61,10 +61,9 @@ public final class Responses {
    * @return the table
    */
   public static SurfaceResponse tabulated(Craft craft) {
-    List<PlacedWing> wings = craft.wings();
-    double[] range = range(craft, new Lattice(wings, false));
-    return SystemResponse.tabulate(
-        () -> new Lattice(wings, false), craft::datumDepth, pitches(craft, range));
+    Lattice lattice = new Lattice(craft.wings(), false);
+    double[] range = range(craft, lattice);
+    return SystemResponse.tabulate(lattice, craft::datumDepth, pitches(craft, range));
   }
 
   /**

@@ -25,6 +25,7 @@ final class BenchAnswers {
 
   private final Semaphore free = new Semaphore(AT_ONCE, true);
   private final KeptTables tables = new KeptTables();
+  private final ShimTables shims = new ShimTables(tables, this::isQuiet);
 
   /** First answers kept; each is some 200 kB. */
   private static final int MOST_FIRSTS = 16;
@@ -50,7 +51,11 @@ final class BenchAnswers {
    */
   String accepted(long sequence, Measures measures, CaseFile caseFile) {
     lastAsked = System.nanoTime();
-    return unasked(sequence, measures, caseFile);
+    String answer = unasked(sequence, measures, caseFile);
+    if (opened.getCount() == 0) {
+      shims.prepare(caseFile);
+    }
+    return answer;
   }
 
   /** The same without counting as asked: {@link Practice}'s. */
@@ -77,9 +82,11 @@ final class BenchAnswers {
     return firsts.computeIfAbsent(key, k -> accepted(0, measures, caseFile));
   }
 
-  /** Notes that a page has been opened. */
-  void noteOpened() {
+  /** Notes that a page has been opened with that case; its sliders will be moved soon. */
+  void noteOpened(CaseFile caseFile) {
+    lastAsked = System.nanoTime();
     opened.countDown();
+    shims.prepare(caseFile);
   }
 
   /** Waits until a page has been opened. */

@@ -44,7 +44,7 @@ class BenchController {
             CaseDraft.fields(open.caseFile()),
             cases.items(),
             answers.first(shown, open.caseFile()));
-    answers.noteOpened();
+    answers.noteOpened(open.caseFile());
     String title = open.item().title() + ": Trimwright";
     return new ModelAndView("bench/page", "page", new BenchPage(Theme.orLight(theme), title, data));
   }

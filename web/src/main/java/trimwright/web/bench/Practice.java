@@ -31,7 +31,7 @@ final class Practice {
   /** What moves, and by how much a step [its own unit]: with and without new tables. */
   private static final List<Move> MOVES =
       List.of(
-          new Move("setup.shim.angle_deg", 0.5),
+          new Move(ShimTables.PATH, 0.5),
           new Move("rider.mass_kg", 1),
           new Move("setup.mast.base_angle_deg", 0.5),
           new Move("water.wind_kmh", 1),
