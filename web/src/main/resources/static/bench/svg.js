@@ -64,7 +64,11 @@ export function write(element, text) {
   const now = written.get(element);
   if (now.get('#text') !== text) {
     now.set('#text', text);
-    element.textContent = text;
+    if (element.firstChild === null) {
+      element.append(text);
+    } else {
+      element.firstChild.data = text;
+    }
   }
 }
 
@@ -134,8 +138,10 @@ export class Label {
    * @param {Object} colours from colours.js
    */
   show(x, y, anchor, words, unit, paint, colours) {
+    // Moved as a whole: with another x or y the browser would set its letters anew.
     set(this.text, {
-      x, y, 'text-anchor': anchor, fill: paint, stroke: colours.surface, display: null,
+      transform: `translate(${number(x)} ${number(y)})`,
+      'text-anchor': anchor, fill: paint, stroke: colours.surface, display: null,
     });
     write(this.words, words);
     write(this.unit, unit);

@@ -12,7 +12,9 @@ const done = arguments[arguments.length - 1];
   const saving = await at('save-picture');
   const { createPlanform } = await at('planform');
   const { tableOf } = await at('picture-table');
+  const { spellOut } = await at('answer');
   const data = JSON.parse(document.getElementById('bench-data').textContent);
+  spellOut(data.reply);
   const ALL = ['pitch_deg', 'foot_share', 'electric_power_w'];
   const asked = [];
 
@@ -43,12 +45,19 @@ const done = arguments[arguments.length - 1];
   const shownIn = (svg, selector) =>
     [...svg.querySelectorAll(selector)].filter((e) => e.closest('[display="none"]') === null);
 
+  /** A text's box in its picture: its own and the shift that puts it there. */
+  function placed(text) {
+    const { x, y, width, height } = text.getBBox();
+    const { e, f } = text.transform.baseVal.consolidate().matrix;
+    return { x: x + e, y: y + f, width, height };
+  }
+
   /** Labels as the browser drew them, in the picture's pixels. */
   function labels(svg) {
     return shownIn(svg, 'text')
       .filter((text) => text.textContent !== '')
       .map((text) => {
-        const { x, y, width, height } = text.getBBox();
+        const { x, y, width, height } = placed(text);
         // A line's own leading is no part of its letters.
         return { text: text.textContent, x, y: y + 0.12 * height, width, height: 0.76 * height };
       });
@@ -137,7 +146,7 @@ const done = arguments[arguments.length - 1];
         view.draw(state(index));
         return shownIn(view.svg, 'text[data-label]')
           .filter((text) => !text.dataset.label.endsWith('foot-load'))
-          .map((t) => `${t.dataset.label} ${t.getAttribute('x')} ${t.getAttribute('y')}`)
+          .map((t) => `${t.dataset.label} ${t.getAttribute('transform')}`)
           .join('; ');
       });
       view.remove();

@@ -76,22 +76,22 @@ final class ShimTables {
 
   private void work(CaseFile caseFile) {
     try {
-      List<CaseFile> shimmed = null;
-      int done = 0;
-      do {
-        while (!isQuiet.test(QUIET)) {
-          Thread.sleep(QUIET.toMillis());
+      awaitQuiet();
+      for (CaseFile shimmed : shimmed(caseFile)) {
+        awaitQuiet();
+        if (!worker.getQueue().isEmpty()) {
+          return;
         }
-        if (shimmed == null) {
-          shimmed = shimmed(caseFile);
-        }
-        if (done < shimmed.size()) {
-          tables.of(new Craft(shimmed.get(done).rideCase()));
-        }
-        done++;
-      } while (done < shimmed.size() && worker.getQueue().isEmpty());
+        tables.of(new Craft(shimmed.rideCase()));
+      }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
+    }
+  }
+
+  private void awaitQuiet() throws InterruptedException {
+    while (!isQuiet.test(QUIET)) {
+      Thread.sleep(QUIET.toMillis());
     }
   }
 
