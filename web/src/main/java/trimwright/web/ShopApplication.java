@@ -2,7 +2,9 @@ package trimwright.web;
 
 import java.io.IOException;
 import java.net.ServerSocket;
+import java.net.URI;
 import java.nio.file.Path;
+import java.util.concurrent.CompletableFuture;
 import org.springframework.boot.web.server.PortInUseException;
 import org.springframework.boot.web.server.servlet.ServletWebServerFactory;
 import org.springframework.boot.web.server.servlet.context.AnnotationConfigServletWebServerApplicationContext;
@@ -38,9 +40,20 @@ public final class ShopApplication {
           "port must be from 0 to " + HIGHEST_PORT + ", was " + preferredPort);
     }
     ServerLog.open();
-    Thread warmUp = new Thread(() -> BenchConfiguration.warmUp(folder), "warm-up");
+    CompletableFuture<URI> address = new CompletableFuture<>();
+    Thread warmUp = new Thread(() -> BenchConfiguration.warmUp(folder, address), "warm-up");
     warmUp.setDaemon(true);
     warmUp.start();
+    try {
+      RunningShop shop = open(preferredPort, folder);
+      address.complete(shop.address());
+      return shop;
+    } finally {
+      address.cancel(false); // Without a shop there is nothing to wait for.
+    }
+  }
+
+  private static RunningShop open(int preferredPort, Path folder) {
     int last = preferredPort == 0 ? 0 : Math.min(HIGHEST_PORT, preferredPort + PORTS_TRIED);
     for (int port = preferredPort; port <= last; port++) {
       if (port != 0 && !isFree(port)) {

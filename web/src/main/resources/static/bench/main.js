@@ -43,7 +43,7 @@ const ONE_STEP_MS = 800;
 const DRAFT_MS = 250;
 
 /** Times that a fresh page draws itself unseen; by then the browser has compiled what draws. */
-const REHEARSALS = 40;
+const REHEARSALS = 80;
 
 const root = document.documentElement;
 const data = JSON.parse(byId('bench-data').textContent);
@@ -146,14 +146,18 @@ const rest = atRest(() => {
   fields.drawPlanforms(reply.planforms, colours);
 });
 
-function draw() {
-  index = findIndex();
-  const now = view();
-  sliders.drawSpeed();
+function drawView(now) {
   words.draw(now);
   readings.draw(now);
   sideView.draw(now);
   curves.draw(now);
+}
+
+function draw() {
+  index = findIndex();
+  const now = view();
+  sliders.drawSpeed();
+  drawView(now);
   rest();
   announce(() => (problems.length > 0 ? problemWords(problems) : words.spoken(view())));
 }
@@ -169,8 +173,7 @@ function rehearse(left) {
       const now = view();
       for (const i of [index === 0 ? 1 : index - 1, index]) {
         const point = Math.min(i, reply.points.length - 1);
-        sideView.draw({ ...now, index: point });
-        curves.draw({ ...now, index: point });
+        drawView({ ...now, index: point });
       }
       rehearse(left - 1);
     }

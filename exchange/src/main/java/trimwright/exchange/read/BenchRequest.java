@@ -37,6 +37,23 @@ public final class BenchRequest {
     }
   }
 
+  /**
+   * A question as the page sends it.
+   *
+   * @param sequence its number
+   * @param measures what the words of the answer speak in
+   * @param fields text by path
+   * @return JSON in UTF-8
+   */
+  public static byte[] question(long sequence, Measures measures, Map<String, String> fields) {
+    ObjectNode root = MAPPER.createObjectNode();
+    root.put("sequence", sequence);
+    root.put("measures", measures == Measures.IMPERIAL ? "imperial" : "metric");
+    ObjectNode given = root.putObject(FIELDS);
+    fields.forEach(given::put);
+    return MAPPER.writeValueAsBytes(root);
+  }
+
   /** Number of the question, handed back with the answer; 0 where there is none. */
   public long sequence() {
     return root.path("sequence").asLong(0);

@@ -1,6 +1,8 @@
 package trimwright.web.bench;
 
+import java.net.URI;
 import java.nio.file.Path;
+import java.util.concurrent.Future;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
@@ -33,10 +35,11 @@ public class BenchConfiguration {
    * seconds. Meant to run beside the server, on a thread of its own.
    *
    * @param shopFolder where the shop keeps its files
+   * @param shop the shop's address, once it is open
    */
-  public static void warmUp(Path shopFolder) {
+  public static void warmUp(Path shopFolder, Future<URI> shop) {
     BenchCases.Opened first = new BenchCases(new CaseShelf(shopFolder)).first();
     Shared.ANSWERS.first(Measures.METRIC, first.caseFile());
-    new Practice(Shared.ANSWERS).go(CaseDraft.fields(first.caseFile()));
+    new Practice(Shared.ANSWERS, shop).go(CaseDraft.fields(first.caseFile()));
   }
 }

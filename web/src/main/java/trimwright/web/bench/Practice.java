@@ -1,24 +1,35 @@
 package trimwright.web.bench;
 
+import java.io.IOException;
+import java.net.URI;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import trimwright.exchange.read.CaseDraft;
-import trimwright.exchange.read.SectionFiles;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Future;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import trimwright.exchange.read.BenchRequest;
 import trimwright.exchange.unit.Measures;
 
 /**
- * Answers questions that nobody asked, once the first page is out. The Java runtime compiles what
- * runs often; until it has, a slider's answer takes several times as long, and the person at the
- * slider need not be the one who waits for that. The answers are thrown away.
+ * Asks the shop questions that nobody else asked, once the first page is out. The Java runtime
+ * compiles what runs often; until it has, a slider's answer takes several times as long, and the
+ * person at the slider need not be the one who waits for that. The answers are thrown away.
  *
  * <p>It is bounded in number and in time, rests as long as it works, and gives way to whoever
  * really asks.
  */
 final class Practice {
-  /** After that many the compiler has little left to do; measured. */
-  private static final int QUESTIONS = 400;
+  private static final Logger LOG = LoggerFactory.getLogger(Practice.class);
+
+  /** The number that its questions bear, so that they do not count as asked by anyone. */
+  static final long SEQUENCE = -1;
+
+  /** After that many an answer takes about as long as it ever will; measured. */
+  private static final int QUESTIONS = 1200;
 
   private static final Duration LONGEST = Duration.ofSeconds(30);
 
@@ -42,9 +53,17 @@ final class Practice {
   private record Move(String path, double step) {}
 
   private final BenchAnswers answers;
+  private final Future<URI> shop;
 
-  Practice(BenchAnswers answers) {
+  /**
+   * Practice in a shop.
+   *
+   * @param answers tells when a page has been opened and when it is quiet
+   * @param shop its address, once it is open
+   */
+  Practice(BenchAnswers answers, Future<URI> shop) {
     this.answers = answers;
+    this.shop = shop;
   }
 
   /** Goes through all of it on the calling thread, once the first page has been asked for. */
@@ -53,12 +72,13 @@ final class Practice {
     try {
       answers.awaitOpened();
       Thread.sleep(BEFORE.toMillis());
+      OwnVisitor visitor = new OwnVisitor(shop.get());
       long end = System.nanoTime() + LONGEST.toNanos();
       int asked = 0;
       while (asked < QUESTIONS && System.nanoTime() < end) {
         if (answers.isQuiet(QUIET)) {
           long from = System.nanoTime();
-          ask(fields, asked++);
+          visitor.ask(question(fields, asked++));
           Thread.sleep(Duration.ofNanos(System.nanoTime() - from).toMillis());
         } else {
           Thread.sleep(QUIET.toMillis());
@@ -66,18 +86,17 @@ final class Practice {
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
+    } catch (IOException | ExecutionException | CancellationException e) {
+      LOG.debug("no more practice: the shop has been closed", e);
     }
   }
 
-  private void ask(Map<String, String> fields, int i) {
+  private static byte[] question(Map<String, String> fields, int i) {
     Move move = MOVES.get(i % MOVES.size());
     double by = move.step() * (1 + i / MOVES.size() % STEPS);
     Map<String, String> moved = new TreeMap<>(fields);
     moved.merge(move.path(), Double.toString(by), (was, step) -> added(was, by));
-    CaseDraft.of(moved)
-        .read(Measures.METRIC, SectionFiles.NONE)
-        .caseFile()
-        .ifPresent(caseFile -> Utf8.bytes(answers.unasked(0, Measures.METRIC, caseFile)));
+    return BenchRequest.question(SEQUENCE, Measures.METRIC, moved);
   }
 
   private static String added(String was, double by) {
