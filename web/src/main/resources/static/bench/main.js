@@ -10,6 +10,7 @@ import { createMeasures, parse } from './measures.js';
 import { problemWords, showCase, showProblems, showStatus } from './notices.js';
 import { createPin } from './pin.js';
 import { createReadings } from './readings.js';
+import { rehearse } from './rehearsal.js';
 import { createRequests, createServer } from './requests.js';
 import { savePicture } from './save-picture.js';
 import { createSheet } from './sheet.js';
@@ -41,9 +42,6 @@ const ONE_STEP_MS = 800;
 
 /** A draft is kept once nothing has changed for so long [ms]. */
 const DRAFT_MS = 250;
-
-/** Times that a fresh page draws itself unseen; by then the browser has compiled what draws. */
-const REHEARSALS = 80;
 
 const root = document.documentElement;
 const data = JSON.parse(byId('bench-data').textContent);
@@ -160,24 +158,6 @@ function draw() {
   drawView(now);
   rest();
   announce(() => (problems.length > 0 ? problemWords(problems) : words.spoken(view())));
-}
-
-/**
- * Draws the neighbouring speed and at once the present one again, in idle time and before anything
- * has been changed: no frame shows it, and the first moves do not wait for the browser to compile.
- */
-function rehearse(left) {
-  const idle = window.requestIdleCallback ?? ((work) => setTimeout(work, ONE_STEP_MS));
-  idle(() => {
-    if (left > 0 && sequence === 0) {
-      const now = view();
-      for (const i of [index === 0 ? 1 : index - 1, index]) {
-        const point = Math.min(i, reply.points.length - 1);
-        drawView({ ...now, index: point });
-      }
-      rehearse(left - 1);
-    }
-  });
 }
 
 /** @param {number} [shown] the change that the page shows at least */
@@ -335,7 +315,10 @@ function start() {
   }
   markDrawn();
   root.dataset.ready = '';
-  rehearse(REHEARSALS);
+  rehearse(
+    (isNeighbour) => drawView({ ...view(), index: isNeighbour ? Math.abs(index - 1) : index }),
+    () => sequence === 0,
+  );
 }
 
 start();
