@@ -73,10 +73,10 @@ class KeptTablesPropertyTest {
   void neverKeepsMoreThanItsBound() {
     KeptTables kept = new KeptTables();
     SliderMoves sliders = new SliderMoves();
-    for (int i = 0; i <= 80; i++) {
-      sliders.move(Slider.SHIM, i / 80.0);
+    for (int i = 0; i <= 160; i++) {
+      sliders.move(Slider.SHIM, i / 160.0);
       kept.of(new Craft(sliders.caseFile().rideCase()));
     }
-    assertThat(kept.size()).isEqualTo(64);
+    assertThat(kept.size()).isEqualTo(128);
   }
 }
