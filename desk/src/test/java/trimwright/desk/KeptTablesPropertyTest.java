@@ -74,7 +74,7 @@ class KeptTablesPropertyTest {
     KeptTables kept = new KeptTables();
     SliderMoves sliders = new SliderMoves();
     for (int i = 0; i <= 160; i++) {
-      sliders.move(Slider.SHIM, i / 160.0);
+      sliders.move(Slider.IMMERSION, i / 160.0);
       kept.of(new Craft(sliders.caseFile().rideCase()));
     }
     assertThat(kept.size()).isEqualTo(128);
