@@ -114,7 +114,7 @@ const done = arguments[arguments.length - 1];
         sequence: 1, measures: 'metric', fields: { ...data.case.fields, [path]: String(value) },
       }),
     });
-    return answer.json();
+    return spellOut(await answer.json());
   }
 
   const trimmed = data.reply.points.map((p, i) => (p.pitch_deg === null ? -1 : i)).filter((i) => i >= 0);
