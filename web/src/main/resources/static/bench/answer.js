@@ -1,18 +1,21 @@
 /**
  * An answer of the server, as the page uses it. On its way what recurs at every speed stands once:
- * sentences and kinds of force, which the points name by number.
+ * names of numbers, which the points give in rows, and sentences and kinds of force, which they name
+ * by their place.
  */
 
 /**
- * Puts sentences and kinds of force where the points name them.
+ * Names the points' numbers, and puts sentences and kinds of force where the points name them.
  * @param {Object} answer as it came; one that was not accepted stays as it is
  * @returns {Object} the same object
  */
 export function spellOut(answer) {
   if (answer.points !== undefined) {
-    const { phrases, force_kinds: kinds } = answer;
+    const { phrases, force_kinds: kinds, point_keys: keys, moment_keys: terms } = answer;
     const phrase = (number) => phrases[number];
     for (const point of answer.points) {
+      keys.forEach((key, i) => (point[key] = point.numbers?.[i] ?? null));
+      point.moment_terms_nm = point.moments && Object.fromEntries(terms.map((t, i) => [t, point.moments[i]]));
       point.verdict = point.verdict.map(phrase);
       point.cause = {
         headline: phrase(point.cause.headline),

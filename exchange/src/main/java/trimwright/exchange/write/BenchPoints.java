@@ -2,6 +2,7 @@ package trimwright.exchange.write;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import trimwright.exchange.picture.SideScene;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.unit.Measures;
@@ -25,6 +26,10 @@ final class BenchPoints {
 
   /** Of the split's values, which are rounded as they are read already. */
   private static final int SPLIT_DECIMALS = 3;
+
+  /** All that a point is told in one row. */
+  private static final List<PointColumn> NUMBERS =
+      Stream.concat(PointColumn.ALL.stream(), Stream.of(PointColumn.MASS_CENTRE)).toList();
 
   private final JsonStream json;
   private final CaseFile caseFile;
@@ -55,19 +60,20 @@ final class BenchPoints {
 
   /** What the points pointed at; after the last of them. */
   void tables() {
-    json.texts("phrases", phrases.all()).list("force_kinds", forceKinds.all(), this::forceKind);
+    json.texts("point_keys", NUMBERS.stream().map(PointColumn::name).toList())
+        .texts("moment_keys", PointColumn.Term.ALL.stream().map(PointColumn.Term::name).toList())
+        .texts("phrases", phrases.all())
+        .list("force_kinds", forceKinds.all(), this::forceKind);
   }
 
   private void numbers(TrimPoint point) {
-    PointColumn.ALL.forEach(column -> column.write(json, point));
-    json.object(CurveWriter.TERMS, () -> PointColumn.writeTerms(json, point.momentTerms()))
+    json.row("numbers", () -> NUMBERS.forEach(column -> column.writeItem(json, point)))
+        .row("moments", () -> PointColumn.writeTermItems(json, point.momentTerms()))
         .texts(CurveWriter.LIMITS, Codes.of(point.brokenLimits()));
-    PointColumn.MASS_CENTRE.write(json, point);
   }
 
   private void noNumbers() {
-    PointColumn.ALL.forEach(column -> json.none(column.name()));
-    json.none(CurveWriter.TERMS).none(CurveWriter.LIMITS).none(PointColumn.MASS_CENTRE.name());
+    json.none("numbers").none("moments").none(CurveWriter.LIMITS);
   }
 
   private void reason(TrimOutcome outcome) {

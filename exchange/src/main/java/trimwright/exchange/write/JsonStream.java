@@ -130,6 +130,15 @@ final class JsonStream {
     return this;
   }
 
+  /** A list of what is written. */
+  JsonStream row(String name, Runnable write) {
+    generator.writeName(name);
+    generator.writeStartArray();
+    write.run();
+    generator.writeEndArray();
+    return this;
+  }
+
   /** A list of what is written for each item. */
   <T> JsonStream rowOf(String name, Iterable<T> items, Consumer<T> write) {
     generator.writeName(name);

@@ -99,9 +99,12 @@ record PointColumn(
     json.number(name, value.apply(point), decimals);
   }
 
-  static void writeTerms(JsonStream json, MomentTerms terms) {
-    Term.ALL.forEach(
-        term -> json.number(term.name(), term.value().applyAsDouble(terms), TERM_DECIMALS));
+  void writeItem(JsonStream json, TrimPoint point) {
+    json.item(value.apply(point), decimals);
+  }
+
+  static void writeTermItems(JsonStream json, MomentTerms terms) {
+    Term.ALL.forEach(term -> json.item(term.value().applyAsDouble(terms), TERM_DECIMALS));
   }
 
   static void writeTerms(JsonFields fields, MomentTerms terms) {

@@ -51,7 +51,7 @@ class BenchCurveTest {
       int headline = point.at("/cause/headline").asInt();
       assertThat(reply.get("phrases").get(headline).asString()).isNotBlank();
       boolean trimmed = point.get("outcome").asString().equals("trimmed");
-      assertThat(point.get("pitch_deg").isNumber()).isEqualTo(trimmed);
+      assertThat(point.get("numbers").isArray()).isEqualTo(trimmed);
       assertThat(point.get("forces").isEmpty()).isEqualTo(!trimmed);
     }
     assertThat(reply.at("/craft/shapes").size()).isGreaterThan(5);
