@@ -66,6 +66,8 @@ final class ShimTables {
     Thread thread = new Thread(work, "shims-ahead");
     thread.setDaemon(true);
     thread.setPriority(Thread.MIN_PRIORITY);
+    // Not the asking thread's: the server would take this one for part of a page that it closes.
+    thread.setContextClassLoader(ShimTables.class.getClassLoader());
     return thread;
   }
 
