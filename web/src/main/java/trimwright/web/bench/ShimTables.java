@@ -10,6 +10,8 @@ import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import trimwright.exchange.read.CaseDraft;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.read.SectionFiles;
@@ -23,6 +25,8 @@ import trimwright.kernel.trim.SurfaceTables;
  * answer. May be shared between threads.
  */
 final class ShimTables {
+  private static final Logger LOG = LoggerFactory.getLogger(ShimTables.class);
+
   static final String PATH = "setup.shim.angle_deg";
 
   /** How long nobody must have asked before work begins, and between two looks. */
@@ -88,6 +92,9 @@ final class ShimTables {
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
+    } catch (IllegalArgumentException | ArithmeticException e) {
+      // Whoever moves the slider there is told in words; nobody has asked yet.
+      LOG.debug("no tables ahead for {}", caseFile.name(), e);
     }
   }
 
