@@ -1,6 +1,6 @@
 /**
- * The computation: water, sections, lifting surfaces, the rest of the craft, trim, and the cause of
- * a trim.
+ * The computation: water, sections, lifting surfaces, the rest of the craft, trim, the cause of a
+ * trim, and the band about it.
  *
  * <p>SI units and radians throughout. Nothing here reads a file, a clock or the network, logs, or
  * knows of a framework. Axes and signs are stated once, in {@link trimwright.kernel.frame}.
@@ -15,4 +15,5 @@ module trimwright.kernel {
   exports trimwright.kernel.rig;
   exports trimwright.kernel.trim;
   exports trimwright.kernel.cause;
+  exports trimwright.kernel.band;
 }

@@ -105,7 +105,11 @@ class ArchitectureTest {
           .mayOnlyAccessLayers("frame", "numeric", "water", "section", "surface")
           .whereLayer("trim")
           .mayOnlyAccessLayers("frame", "numeric", "water", "section", "surface", "rig")
+          .layer("band")
+          .definedBy("trimwright.kernel.band..")
           .whereLayer("cause")
+          .mayNotBeAccessedByAnyLayer()
+          .whereLayer("band")
           .mayNotBeAccessedByAnyLayer();
 
   /** Plain Java only: no files, network, clock, logging or framework. */

@@ -1,11 +1,13 @@
 package trimwright.exchange.read;
 
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import trimwright.exchange.read.internal.Values;
+import trimwright.kernel.band.KnownBy;
 import trimwright.kernel.rig.Battery;
 import trimwright.kernel.rig.Board;
 import trimwright.kernel.rig.Drive;
@@ -62,10 +64,15 @@ final class CaseMapping {
         Finish.values(), f -> f == Finish.CLEAN ? "clean" : "scuffed", part.findText("finish"));
   }
 
+  /** The word in a case file. */
+  private static String code(KnownBy by) {
+    return by.name().toLowerCase(Locale.ROOT);
+  }
+
   private static PartNotes partNotes(Values part) {
     return new PartNotes(
         part.findText("known_by")
-            .map(word -> coded(KnownBy.values(), KnownBy::code, Optional.of(word))),
+            .map(word -> coded(KnownBy.values(), CaseMapping::code, Optional.of(word))),
         finish(part),
         part.find("rating_nm"));
   }

@@ -1,8 +1,12 @@
 package trimwright.exchange.read;
 
+import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import trimwright.kernel.band.Knowledge;
+import trimwright.kernel.band.KnownBy;
+import trimwright.kernel.band.Origin;
 
 /**
  * What a case file says that the trim does not read, but people and later steps do.
@@ -34,5 +38,14 @@ public record CaseNotes(
    */
   public Optional<PartNotes> findPart(Part part) {
     return Optional.ofNullable(parts.get(part));
+  }
+
+  /** How each part is known, for the bands; from a sheet where the file says nothing. */
+  public Knowledge knowledge() {
+    Map<Origin, KnownBy> known = new EnumMap<>(Origin.class);
+    parts.forEach(
+        (part, notes) ->
+            notes.knownBy().ifPresent(by -> known.put(Origin.valueOf(part.name()), by)));
+    return new Knowledge(known);
   }
 }

@@ -2,6 +2,7 @@ package trimwright.exchange.read;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import trimwright.kernel.band.KnownBy;
 import trimwright.kernel.section.Finish;
 
 /**

@@ -9,6 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import trimwright.exchange.demo.DemoCase;
 import trimwright.exchange.demo.DemoCases;
+import trimwright.kernel.band.KnownBy;
+import trimwright.kernel.band.Origin;
 import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.section.Finish;
 
@@ -139,6 +141,8 @@ class CaseTextTest {
     assertThat(notes.throttleRamp()).hasValue(1.5);
     assertThat(notes.measuredPitch().orElseThrow()).isCloseTo(Math.toRadians(3), within(ROUNDING));
     assertThat(notes.findPart(Part.MAST).orElseThrow().ratedMoment()).hasValue(900);
+    assertThat(notes.knowledge().of(Origin.FUSELAGE)).isEqualTo(KnownBy.SCAN);
+    assertThat(notes.knowledge().of(Origin.SHIM)).isEqualTo(KnownBy.SHEET);
     assertThat(notes.findPart(Part.BOARD).orElseThrow().knownBy()).contains(KnownBy.TAPE);
     assertThat(notes.findPart(Part.FUSELAGE).orElseThrow().knownBy()).contains(KnownBy.SCAN);
     assertThat(notes.findPart(Part.FRONT_WING).orElseThrow().knownBy()).contains(KnownBy.CALLIPER);

@@ -49,6 +49,9 @@ public final class Craft {
   private final double podAhead;
   private final Attitude rake;
 
+  /** By which all drags of mast, spray, corners, fuselage and pod are multiplied [1]. */
+  private final double dragFactor;
+
   /**
    * The craft of a case.
    *
@@ -66,7 +69,13 @@ public final class Craft {
    * @param stabilizer how finely the stabilizer is divided
    */
   public Craft(RideCase rideCase, LatticeSize frontWing, LatticeSize stabilizer) {
+    this(rideCase, frontWing, stabilizer, 1);
+  }
+
+  private Craft(
+      RideCase rideCase, LatticeSize frontWing, LatticeSize stabilizer, double dragFactor) {
     this.rideCase = rideCase;
+    this.dragFactor = dragFactor;
     Setup s = rideCase.setup();
     Fuselage f = s.fuselage();
     deck = Deck.of(s);
@@ -101,6 +110,17 @@ public final class Craft {
     corners = sum;
     // The mast goes in above the pod and comes out below it.
     podCorners = 2 * mastCorner;
+  }
+
+  /**
+   * The same craft with other drags of mast, spray, corners, fuselage and pod: for asking how much
+   * an error of those drags matters.
+   *
+   * @param factor by which all of them are multiplied [1]
+   * @return the craft
+   */
+  public Craft withDrags(double factor) {
+    return new Craft(rideCase, wings.get(0).size(), wings.get(1).size(), factor);
   }
 
   private Moments weigh(Setup s) {
@@ -202,6 +222,11 @@ public final class Craft {
   /** Drag areas of the corners of mast and wings with the fuselage, where they are [m²]. */
   Moments corners() {
     return corners;
+  }
+
+  /** By which all these drags are multiplied [1]. */
+  double dragFactor() {
+    return dragFactor;
   }
 
   /** Drag area of the corners of mast and pod [m²]. */

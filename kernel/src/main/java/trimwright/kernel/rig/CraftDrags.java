@@ -10,6 +10,8 @@ import trimwright.kernel.frame.PlaneForce;
  */
 public final class CraftDrags {
   private final Craft craft;
+
+  /** Times the craft's factor of all drags [Pa]. */
   private final double dynamicPressure;
 
   /** Drag area of the mast per wetted length [m]. */
@@ -26,7 +28,7 @@ public final class CraftDrags {
     RideCase c = craft.rideCase();
     Setup s = c.setup();
     double perMetre = speed / c.water().kinematicViscosity();
-    dynamicPressure = 0.5 * c.water().density() * speed * speed;
+    dynamicPressure = 0.5 * c.water().density() * speed * speed * craft.dragFactor();
     Mast m = s.mast();
     mastPerLength = MastDrag.profile(m.chord(), m.thickness(), 1, perMetre, m.finish());
     spray = MastDrag.spray(m.thickness());

@@ -12,13 +12,13 @@ package trimwright.kernel.section;
  */
 final class CorrelatedSection implements Section {
   /** Slope in real flow over that of the panel method is 1 less this times the thickness ratio. */
-  private static final double SLOPE_LOSS = 0.983;
+  static final double SLOPE_LOSS = 0.983;
 
   /** Zero-lift angle in real flow over that of the panel method. */
-  private static final double ZERO_LIFT_FACTOR = 0.943;
+  static final double ZERO_LIFT_FACTOR = 0.943;
 
   /** Moment at zero lift in real flow over that of the panel method. */
-  private static final double MOMENT_FACTOR = 0.903;
+  static final double MOMENT_FACTOR = 0.903;
 
   /** The aerodynamic centre moves forward by this times the thickness [chords]. */
   private static final double CENTRE_SHIFT = 0.124;

@@ -18,7 +18,7 @@ import trimwright.kernel.water.Water;
 import trimwright.kernel.water.WaterModel;
 
 /** The example of the case file's documentation, with what the tests turn on it. */
-record ExampleCase(
+public record ExampleCase(
     double stabilizerDegrees,
     double frontSettingDegrees,
     double frontAhead,
@@ -29,10 +29,12 @@ record ExampleCase(
     boolean drive,
     OptionalDouble pull) {
 
-  static final ExampleCase PLAIN =
+  /** As documented. */
+  public static final ExampleCase PLAIN =
       new ExampleCase(-1.5, 0, 0.150, 0.450, 0, -2.5, 0, true, OptionalDouble.empty());
 
-  ExampleCase withStabilizer(double degrees) {
+  /** The same with one number changed. */
+  public ExampleCase withStabilizer(double degrees) {
     return new ExampleCase(
         degrees,
         frontSettingDegrees,
@@ -45,7 +47,8 @@ record ExampleCase(
         pull);
   }
 
-  ExampleCase withFrontSetting(double degrees) {
+  /** The same with one number changed. */
+  public ExampleCase withFrontSetting(double degrees) {
     return new ExampleCase(
         stabilizerDegrees,
         degrees,
@@ -58,7 +61,8 @@ record ExampleCase(
         pull);
   }
 
-  ExampleCase withFrontAhead(double metres) {
+  /** The same with one number changed. */
+  public ExampleCase withFrontAhead(double metres) {
     return new ExampleCase(
         stabilizerDegrees,
         frontSettingDegrees,
@@ -71,7 +75,8 @@ record ExampleCase(
         pull);
   }
 
-  ExampleCase withImmersion(double metres) {
+  /** The same with one number changed. */
+  public ExampleCase withImmersion(double metres) {
     return new ExampleCase(
         stabilizerDegrees,
         frontSettingDegrees,
@@ -84,7 +89,8 @@ record ExampleCase(
         pull);
   }
 
-  ExampleCase withWind(double kmh) {
+  /** The same with one number changed. */
+  public ExampleCase withWind(double kmh) {
     return new ExampleCase(
         stabilizerDegrees,
         frontSettingDegrees,
@@ -97,7 +103,8 @@ record ExampleCase(
         pull);
   }
 
-  ExampleCase withBase(double degrees) {
+  /** The same with one number changed. */
+  public ExampleCase withBase(double degrees) {
     return new ExampleCase(
         stabilizerDegrees,
         frontSettingDegrees,
@@ -110,7 +117,8 @@ record ExampleCase(
         pull);
   }
 
-  ExampleCase withTrack(double metres) {
+  /** The same with one number changed. */
+  public ExampleCase withTrack(double metres) {
     return new ExampleCase(
         stabilizerDegrees,
         frontSettingDegrees,
@@ -123,7 +131,8 @@ record ExampleCase(
         pull);
   }
 
-  ExampleCase withoutDrive(OptionalDouble pullAboveDeck) {
+  /** The same with one number changed. */
+  public ExampleCase withoutDrive(OptionalDouble pullAboveDeck) {
     return new ExampleCase(
         stabilizerDegrees,
         frontSettingDegrees,
@@ -136,7 +145,8 @@ record ExampleCase(
         pullAboveDeck);
   }
 
-  RideCase build() {
+  /** The case. */
+  public RideCase build() {
     Water water = WaterModel.at(273.15 + 18, 0.2e-3);
     Rider rider = new Rider(82, 6, 1.78, 0.5, 0.520, 0.040, 25 / 3.6, 0.55, 0);
     Board board = new Board(14, 1.650, 0.660, 0.120, 0.095, 0.060, 0.050, track);

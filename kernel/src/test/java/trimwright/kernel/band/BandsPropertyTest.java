@@ -1,0 +1,154 @@
+package trimwright.kernel.band;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import trimwright.kernel.rig.Craft;
+import trimwright.kernel.rig.RideCase;
+import trimwright.kernel.surface.SurfaceResponse;
+import trimwright.kernel.trim.CaseSolver;
+import trimwright.kernel.trim.ExampleCase;
+import trimwright.kernel.trim.Responses;
+import trimwright.kernel.trim.SurfaceTables;
+import trimwright.kernel.trim.TrimPoint;
+
+class BandsPropertyTest {
+  private static final double KMH = 1 / 3.6;
+
+  private static final Knowledge MEASURED =
+      new Knowledge(Map.of(Origin.FRONT_WING, KnownBy.TAPE, Origin.STABILIZER, KnownBy.CALLIPER));
+
+  private static final long SEED = 20261127;
+
+  /** Draws in the everyday run: the sampled deviation itself is sure to 5 %. */
+  private static final int FEW = 200;
+
+  /** Twice that, and what second-order terms add. */
+  private static final double FEW_AGREE = 0.15;
+
+  /** Draws in the long run: sure to 1.3 %. */
+  private static final int MANY = 3000;
+
+  private static final double MANY_AGREE = 0.06;
+
+  /** How far the mean may lie from the number computed, in deviations: second-order terms. */
+  private static final double MEAN_SHIFT = 0.25;
+
+  private static final List<Quantity> CHECKED =
+      List.of(
+          Quantity.PITCH,
+          Quantity.FOOT_SHARE,
+          Quantity.FOOT_PRESSURE,
+          Quantity.FRONT_LEG,
+          Quantity.THRUST,
+          Quantity.ELECTRIC_POWER,
+          Quantity.STABILIZER_LIFT,
+          Quantity.STALL_MARGIN);
+
+  /** One draw of every input: the case, and what stands beside it. */
+  private record Draw(CaseSolver solver, double efficiency) {}
+
+  @Test
+  void aFewHundredDrawsSpreadAsTheLinearBandSays() {
+    compare(ExampleCase.PLAIN.build(), Knowledge.SHEETS, 22, FEW, FEW_AGREE);
+    compare(ExampleCase.PLAIN.build(), MEASURED, 30, FEW, FEW_AGREE);
+  }
+
+  @Test
+  @Tag("long")
+  void thousandsOfDrawsSpreadAsTheLinearBandSays() {
+    for (double kmh : new double[] {16, 20, 25, 32}) {
+      compare(ExampleCase.PLAIN.build(), Knowledge.SHEETS, kmh, MANY, MANY_AGREE);
+      compare(ExampleCase.PLAIN.build(), MEASURED, kmh, MANY, MANY_AGREE);
+    }
+  }
+
+  private static void compare(
+      RideCase rideCase, Knowledge knowledge, double kmh, int draws, double agree) {
+    Bands bands = BandSolver.of(rideCase, knowledge, List.of(kmh * KMH), SurfaceTables.ANEW);
+    double wash = downwash(rideCase, bands.find(0, Quantity.PITCH).orElseThrow().value());
+    Map<Quantity, List<Double>> sampled = new EnumMap<>(Quantity.class);
+    List<Double> level = new ArrayList<>();
+    Random random = new Random(SEED);
+    int lost = 0;
+    for (int i = 0; i < draws; i++) {
+      Draw draw = draw(rideCase, knowledge, wash, random);
+      Optional<TrimPoint> point = Observed.balance(draw.solver.trim(kmh * KMH));
+      if (point.isEmpty()) {
+        lost++;
+        continue;
+      }
+      for (Quantity quantity : CHECKED) {
+        double value = quantity.of(point.get());
+        sampled
+            .computeIfAbsent(quantity, q -> new ArrayList<>())
+            .add(quantity == Quantity.ELECTRIC_POWER ? value / draw.efficiency : value);
+      }
+      draw.solver.levelSpeed().ifPresent(level::add);
+    }
+    assertThat(lost).isLessThan(draws / 50);
+    for (Quantity quantity : CHECKED) {
+      Spread spread = bands.find(0, quantity).orElseThrow();
+      agrees(quantity + " at " + kmh, spread, sampled.get(quantity), agree);
+    }
+    // Where a draw never is level it is left out, which narrows the sample.
+    assertThat(bands.levelSpeed()).isPresent();
+    assertThat(level.size()).isGreaterThan(draws * 9 / 10);
+  }
+
+  private static void agrees(String what, Spread spread, List<Double> sample, double agree) {
+    double mean = sample.stream().mapToDouble(v -> v).average().orElseThrow();
+    double square =
+        sample.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum() / (sample.size() - 1);
+    assertThat(Math.sqrt(square) / spread.deviation()).as(what).isCloseTo(1, within(agree));
+    assertThat((mean - spread.value()) / spread.deviation())
+        .as(what)
+        .isCloseTo(0, within(MEAN_SHIFT));
+  }
+
+  private static double downwash(RideCase rideCase, double deckPitch) {
+    double turn = Math.toRadians(0.2);
+    SurfaceResponse flow = Responses.tabulated(new Craft(rideCase));
+    RideCase turned = Input.STABILIZER_SETTING.moved(rideCase, turn);
+    return new Turned(rideCase.setup(), flow, Responses.tabulated(new Craft(turned)), turn)
+        .downwash(deckPitch - rideCase.setup().mast().baseAngle());
+  }
+
+  private static Draw draw(RideCase rideCase, Knowledge knowledge, double wash, Random random) {
+    RideCase moved = rideCase;
+    double drags = 1;
+    double efficiency = 1;
+    for (Input input : Input.values()) {
+      double by = input.deviation(rideCase, knowledge).orElse(0.0) * random.nextGaussian();
+      switch (input) {
+        case OTHER_DRAG -> drags += by;
+        case DRIVE_EFFICIENCY -> efficiency += by;
+        case DOWNWASH -> moved = input.moved(moved, -wash * by);
+        default -> moved = input.moved(moved, by);
+      }
+    }
+    Craft craft = new Craft(moved).withDrags(drags);
+    return new Draw(CaseSolver.of(craft, Responses.tabulated(craft)), efficiency);
+  }
+
+  @Test
+  void whatKeepsTheFlowLeavesTheTablesKeyAlone() {
+    RideCase rideCase = ExampleCase.PLAIN.build();
+    for (Input input : Input.values()) {
+      if (input.flow() == Input.Flow.SAME && input != Input.LIFT_LIMIT) {
+        double by = input.deviation(rideCase, Knowledge.SHEETS).orElseThrow();
+        assertThat(Responses.key(new Craft(input.moved(rideCase, by))))
+            .as(input.name())
+            .isEqualTo(Responses.key(new Craft(rideCase)));
+      }
+    }
+  }
+}
