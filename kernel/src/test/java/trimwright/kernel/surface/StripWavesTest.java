@@ -10,11 +10,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class SurfaceWavesTest {
+class StripWavesTest {
   private static final double GRAVITY = 9.80665;
   private static final double DENSITY = 1025;
 
-  private static double[] edges(double half, int strips) {
+  static double[] edges(double half, int strips) {
     double[] edges = new double[strips + 1];
     for (int k = 0; k <= strips; k++) {
       edges[k] = half * Math.sin(Math.PI * k / (2 * strips));
@@ -24,7 +24,7 @@ class SurfaceWavesTest {
   }
 
   /** An elliptical loading of unit circulation in the middle, mean over each strip. */
-  private static double[] elliptical(double[] edges) {
+  static double[] elliptical(double[] edges) {
     double half = edges[edges.length - 1];
     double[] loading = new double[edges.length - 1];
     for (int j = 0; j < loading.length; j++) {
@@ -50,7 +50,7 @@ class SurfaceWavesTest {
     double[] errors = new double[2];
     for (int i = 0; i < 2; i++) {
       double half = (i + 1) * 200 / waveNumber;
-      SurfaceWaves waves = SurfaceWaves.of(new double[] {0, half}, depth, speed);
+      StripWaves waves = StripWaves.of(new double[] {0, half}, depth, speed);
       errors[i] = waves.waveDrag(new double[] {1}, DENSITY) / (2 * half) / expected - 1;
     }
     assertThat(errors[1]).isCloseTo(0, within(0.01));
@@ -63,10 +63,10 @@ class SurfaceWavesTest {
   void atHighSpeedNothingIsLeftBeyondTheImage() {
     double[] edges = edges(0.5, 12);
     double[] loading = elliptical(edges);
-    double whole = SurfaceWaves.of(edges, 0.3, 1e4).waveDrag(loading, DENSITY);
+    double whole = StripWaves.of(edges, 0.3, 1e4).waveDrag(loading, DENSITY);
     double last = Double.POSITIVE_INFINITY;
     for (double speed : new double[] {10, 30, 100, 1000}) {
-      double beyond = SurfaceWaves.of(edges, 0.3, speed).dragBeyondImage(loading, DENSITY);
+      double beyond = StripWaves.of(edges, 0.3, speed).dragBeyondImage(loading, DENSITY);
       assertThat(Math.abs(beyond)).isLessThan(last);
       last = Math.abs(beyond);
     }
@@ -83,7 +83,7 @@ class SurfaceWavesTest {
     double[] edges = edges(0.5, 12);
     double[] loading = elliptical(edges);
     double depth = 0.3;
-    double waves = SurfaceWaves.of(edges, depth, 1e4).waveDrag(loading, DENSITY);
+    double waves = StripWaves.of(edges, depth, 1e4).waveDrag(loading, DENSITY);
     assertThat(waves / (2 * mutualDrag(edges, loading, 2 * depth))).isCloseTo(1, within(1e-3));
   }
 
@@ -118,8 +118,8 @@ class SurfaceWavesTest {
   void aSlowDeepLineMakesNoWaves() {
     double[] edges = edges(0.5, 12);
     double[] loading = elliptical(edges);
-    double atTwo = SurfaceWaves.of(edges, 0.5, 2).waveDrag(loading, DENSITY);
-    double atOne = SurfaceWaves.of(edges, 0.5, 1).waveDrag(loading, DENSITY);
+    double atTwo = StripWaves.of(edges, 0.5, 2).waveDrag(loading, DENSITY);
+    double atOne = StripWaves.of(edges, 0.5, 1).waveDrag(loading, DENSITY);
     assertThat(atOne).isPositive().isLessThan(1e-2 * atTwo);
   }
 
@@ -130,8 +130,8 @@ class SurfaceWavesTest {
     for (int i = 0; i < 50; i++) {
       double[] loading = random.doubles(8, -1, 1).toArray();
       double speed = 2 + 8 * random.nextDouble();
-      double shallow = SurfaceWaves.of(edges, 0.2, speed).waveDrag(loading, DENSITY);
-      double deep = SurfaceWaves.of(edges, 0.4, speed).waveDrag(loading, DENSITY);
+      double shallow = StripWaves.of(edges, 0.2, speed).waveDrag(loading, DENSITY);
+      double deep = StripWaves.of(edges, 0.4, speed).waveDrag(loading, DENSITY);
       assertThat(deep).isPositive().isLessThan(shallow);
     }
   }
@@ -142,7 +142,7 @@ class SurfaceWavesTest {
   void dragIsTheCirculationTimesTheWash(double speed) {
     double[] edges = edges(0.6, 10);
     double[] loading = elliptical(edges);
-    SurfaceWaves waves = SurfaceWaves.of(edges, 0.35, speed);
+    StripWaves waves = StripWaves.of(edges, 0.35, speed);
     double[] upwash = waves.upwashBeyondImage(loading);
     double drag = 0;
     for (int j = 0; j < loading.length; j++) {
@@ -155,27 +155,27 @@ class SurfaceWavesTest {
   /** Loading, depth and V² scaled alike leave drag over rho c² as it was (Froude's law). */
   @Test
   void froudesLawHolds() {
-    double small = SurfaceWaves.of(edges(0.3, 8), 0.2, 3).waveDrag(elliptical(edges(1, 8)), 1);
-    double large = SurfaceWaves.of(edges(1.2, 8), 0.8, 6).waveDrag(elliptical(edges(1, 8)), 1);
+    double small = StripWaves.of(edges(0.3, 8), 0.2, 3).waveDrag(elliptical(edges(1, 8)), 1);
+    double large = StripWaves.of(edges(1.2, 8), 0.8, 6).waveDrag(elliptical(edges(1, 8)), 1);
     assertThat(large / small).isCloseTo(1, within(1e-9));
   }
 
   @Test
   void finerStripsChangeLittle() {
-    double coarse = SurfaceWaves.of(edges(0.5, 8), 0.3, 5).waveDrag(elliptical(edges(0.5, 8)), 1);
-    double fine = SurfaceWaves.of(edges(0.5, 32), 0.3, 5).waveDrag(elliptical(edges(0.5, 32)), 1);
+    double coarse = StripWaves.of(edges(0.5, 8), 0.3, 5).waveDrag(elliptical(edges(0.5, 8)), 1);
+    double fine = StripWaves.of(edges(0.5, 32), 0.3, 5).waveDrag(elliptical(edges(0.5, 32)), 1);
     assertThat(coarse / fine).isCloseTo(1, within(2e-3));
   }
 
   @Test
   void wrongNumbersAreRefused() {
-    assertThatThrownBy(() -> SurfaceWaves.of(new double[] {0, 0.5}, 0, 5))
+    assertThatThrownBy(() -> StripWaves.of(new double[] {0, 0.5}, 0, 5))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("depth");
-    assertThatThrownBy(() -> SurfaceWaves.of(new double[] {0, 0.5}, 0.3, 0))
+    assertThatThrownBy(() -> StripWaves.of(new double[] {0, 0.5}, 0.3, 0))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("speed");
-    assertThatThrownBy(() -> SurfaceWaves.of(new double[] {0, 0.5, 0.4}, 0.3, 5))
+    assertThatThrownBy(() -> StripWaves.of(new double[] {0, 0.5, 0.4}, 0.3, 5))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("rise");
   }

@@ -1,10 +1,11 @@
 package trimwright.kernel.surface;
 
 /**
- * What surface waves add to a wing near the surface at one speed: drag, and the wash at the wing
- * itself. The lattice has the surface as one of constant pressure without gravity (an image of the
- * same sense), which is the limit of high speed; here stand the whole waves of a lifting line and
- * what they differ by from that limit.
+ * A second way to {@link WaveWash} for one line: strips of any loading in place of an elliptical
+ * one, and a plain rule in place of a fitted one. What surface waves add to a wing near the surface
+ * at one speed: drag, and the wash at the wing itself. The lattice has the surface as one of
+ * constant pressure without gravity (an image of the same sense), which is the limit of high speed;
+ * here stand the whole waves of a lifting line and what they differ by from that limit.
  *
  * <p>Linear waves on deep water, steady stream, the wing's circulation gathered on a straight line
  * across the stream at one depth, constant over each strip. For a loading that varies along the
@@ -26,7 +27,7 @@ package trimwright.kernel.surface;
  * than about half the wave's length, pi V²/g, waves are others. Immutable; may be shared between
  * threads.
  */
-public final class SurfaceWaves {
+final class StripWaves {
   /** Standard gravity [m/s²]. */
   private static final double GRAVITY = 9.80665;
 
@@ -36,13 +37,13 @@ public final class SurfaceWaves {
   /** Largest step of the phase k y along the integral [rad]; the rest is far below 1e-6. */
   private static final double PHASE_STEP = 0.2;
 
-  private static final int LEAST_STEPS = 256;
+  private static final int LEAST_STEPS = 4096;
 
   private final double[] width;
   private final double[][] whole;
   private final double[][] beyondImage;
 
-  private SurfaceWaves(double[] width, double[][] whole, double[][] beyondImage) {
+  private StripWaves(double[] width, double[][] whole, double[][] beyondImage) {
     this.width = width;
     this.whole = whole;
     this.beyondImage = beyondImage;
@@ -58,7 +59,7 @@ public final class SurfaceWaves {
    * @return the waves
    * @throws IllegalArgumentException if a number lies outside these
    */
-  public static SurfaceWaves of(double[] edges, double depth, double speed) {
+  static StripWaves of(double[] edges, double depth, double speed) {
     if (edges.length < 2 || edges[0] != 0) {
       throw new IllegalArgumentException("a line needs strips from 0 to the half span");
     }
@@ -77,7 +78,7 @@ public final class SurfaceWaves {
     return solve(edges, depth, GRAVITY / (speed * speed));
   }
 
-  private static SurfaceWaves solve(double[] edges, double depth, double waveNumber) {
+  private static StripWaves solve(double[] edges, double depth, double waveNumber) {
     int n = edges.length - 1;
     double[] width = new double[n];
     for (int j = 0; j < n; j++) {
@@ -107,7 +108,7 @@ public final class SurfaceWaves {
         }
       }
     }
-    return new SurfaceWaves(width, whole, beyond);
+    return new StripWaves(width, whole, beyond);
   }
 
   /** Downwash of the free waves on a unit loading of that wave number along the span [1/m]. */
@@ -124,7 +125,7 @@ public final class SurfaceWaves {
    * @param density of the water [kg/m³]
    * @return both halves [N], never negative
    */
-  public double waveDrag(double[] circulation, double density) {
+  double waveDrag(double[] circulation, double density) {
     return drag(whole, circulation, density);
   }
 
@@ -135,7 +136,7 @@ public final class SurfaceWaves {
    * @param density of the water [kg/m³]
    * @return both halves [N]
    */
-  public double dragBeyondImage(double[] circulation, double density) {
+  double dragBeyondImage(double[] circulation, double density) {
     return drag(beyondImage, circulation, density);
   }
 
@@ -145,7 +146,7 @@ public final class SurfaceWaves {
    * @param circulation of each strip, one half, positive where it lifts [m²/s]
    * @return up positive [m/s]
    */
-  public double[] upwashBeyondImage(double[] circulation) {
+  double[] upwashBeyondImage(double[] circulation) {
     double[] upwash = new double[width.length];
     for (int i = 0; i < upwash.length; i++) {
       upwash[i] = -row(beyondImage[i], circulation);
