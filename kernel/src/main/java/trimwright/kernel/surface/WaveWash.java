@@ -1,5 +1,6 @@
 package trimwright.kernel.surface;
 
+import java.util.Arrays;
 import trimwright.kernel.numeric.GaussLegendre;
 
 /**
@@ -35,9 +36,13 @@ public final class WaveWash {
   private static final double FAR = 18;
 
   /**
-   * Nodes across the stream: the wash within 1e-5 of its limit for wings; a test holds it there.
+   * Nodes across the stream: the wash within 1e-5 of its limit for wings; a test holds it there. A
+   * line much longer than the waves needs more, by this number for each of its half span's waves.
    */
   private static final GaussLegendre ACROSS = GaussLegendre.of(24);
+
+  private static final double NODES_PER_WAVE_NUMBER = 3;
+  private static final double SHORT_LINE = 6;
 
   /**
    * Rules along the stream by the distance in depths: the further away, the faster the integrand
@@ -70,14 +75,21 @@ public final class WaveWash {
    * @throws IllegalArgumentException if the speed is not above 0
    */
   public static WaveWash of(LiftingLine[] lines, double speed) {
-    return of(lines, speed, ACROSS);
-  }
-
-  /** With other nodes across the stream: for lines much longer than waves. */
-  static WaveWash of(LiftingLine[] lines, double speed, GaussLegendre nodes) {
     if (!(speed > 0) || !Double.isFinite(speed)) {
       throw new IllegalArgumentException("speed must be above 0 m/s, was " + speed + " m/s");
     }
+    double longest = Arrays.stream(lines).mapToDouble(LiftingLine::halfSpan).max().orElse(0);
+    double waves = longest * GRAVITY / (speed * speed);
+    return of(
+        lines,
+        speed,
+        waves <= SHORT_LINE
+            ? ACROSS
+            : GaussLegendre.of((int) (ACROSS.size() + NODES_PER_WAVE_NUMBER * waves)));
+  }
+
+  /** With other nodes across the stream. */
+  static WaveWash of(LiftingLine[] lines, double speed, GaussLegendre nodes) {
     int count = lines.length;
     WaveWash wash =
         new WaveWash(new double[count][count], new double[count][count], new double[count][count]);

@@ -16,9 +16,7 @@ class WaveWashTest {
   private static final double GRAVITY = 9.80665;
 
   /** Half span of a line much longer than the waves [m]. */
-  private static final double LONG = 400;
-
-  private static final GaussLegendre FINE = GaussLegendre.of(1500);
+  private static final double LONG = 300;
 
   /**
    * A number of the two-dimensional flow, per circulation [1/m], from lines of two lengths: what
@@ -34,8 +32,7 @@ class WaveWashTest {
               new LiftingLine[] {
                 new LiftingLine(half, distance, depth), new LiftingLine(half, 0, other)
               },
-              speed,
-              FINE);
+              speed);
       // Mean square of an elliptical loading over the square of its mean: 8 / (3 pi² s) per metre.
       value[i] = of.applyAsDouble(wash) * 3 * Math.PI * Math.PI * half / 8;
     }
