@@ -10,6 +10,7 @@ module trimwright.kernel {
 
   exports trimwright.kernel.frame;
   exports trimwright.kernel.water;
+  exports trimwright.kernel.layer;
   exports trimwright.kernel.section;
   exports trimwright.kernel.surface;
   exports trimwright.kernel.rig;

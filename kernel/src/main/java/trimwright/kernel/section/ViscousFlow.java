@@ -1,0 +1,243 @@
+package trimwright.kernel.section;
+
+import trimwright.kernel.layer.CoupledLayers;
+import trimwright.kernel.layer.Disturbance;
+import trimwright.kernel.layer.LayerGeometry;
+
+/**
+ * Viscous flow about a section at one Reynolds number, disturbance and finish: a potential flow
+ * whose surface and wake carry the displacement of boundary layers that it drives.
+ *
+ * <p>Each solution starts from the last one, so that a polar is marched from small angles to large
+ * ones. A workspace for one thread.
+ */
+public final class ViscousFlow {
+  private static final int MOST_STEPS = 60;
+  private static final double AGREED = 1e-4;
+
+  /** Speed in the wrong direction beside the stagnation point that is let pass [onset speeds]. */
+  private static final double LINGER = 0.02;
+
+  private final ViscousSurface surface;
+  private final double reynolds;
+  private final double forcedAbove;
+  private final double forcedBelow;
+  private final CoupledLayers layers;
+  private final double[] mass;
+  private boolean begun;
+  private int stagnation = -1;
+  private double[][] response;
+  private double[][] ordered;
+  private double[] signedSpeed;
+
+  /**
+   * A workspace.
+   *
+   * @param surface the section
+   * @param reynolds Reynolds number on the chord [1]
+   * @param disturbance disturbances of the stream
+   * @param forcedAbove where the upper surface forces transition [chords behind the leading edge];
+   *     1 or more for a clean one
+   * @param forcedBelow the same below
+   */
+  public ViscousFlow(
+      ViscousSurface surface,
+      double reynolds,
+      Disturbance disturbance,
+      double forcedAbove,
+      double forcedBelow) {
+    this.surface = surface;
+    this.reynolds = reynolds;
+    this.forcedAbove = forcedAbove;
+    this.forcedBelow = forcedBelow;
+    layers = new CoupledLayers(reynolds, disturbance);
+    mass = new double[surface.stations()];
+  }
+
+  /** Forgets the last solution: the next starts from plate layers. */
+  public void restart() {
+    begun = false;
+    layers.cool();
+  }
+
+  /**
+   * The flow at an angle of attack.
+   *
+   * @param angle angle of attack [rad]
+   * @return its coefficients, marked where layers and outer flow did not agree
+   */
+  public ViscousPoint solve(double angle) {
+    EdgeSpeeds speeds = surface.speeds(angle);
+    stagnation = -1;
+    signedSpeed = new double[surface.stations()];
+    for (int i = 0; i < signedSpeed.length; i++) {
+      signedSpeed[i] = speeds.onset(i);
+    }
+    if (!begun) {
+      divide(speeds);
+      firstMass();
+      begun = true;
+    }
+    double change = Double.POSITIVE_INFINITY;
+    int steps = 0;
+    LayerGeometry geometry = null;
+    while (steps < MOST_STEPS && !(change < AGREED)) {
+      divide(speeds);
+      flow(speeds);
+      divide(speeds);
+      geometry = geometry(speeds);
+      double[] local = toLocal(mass);
+      change = layers.step(geometry, local);
+      fromLocal(local);
+      steps++;
+      if (Double.isInfinite(change)) {
+        break;
+      }
+    }
+    flow(speeds);
+    boolean converged = change < AGREED && layers.failures() == 0;
+    return point(angle, geometry, converged, steps);
+  }
+
+  /** Finds the panel on which the flow divides. */
+  private void divide(EdgeSpeeds speeds) {
+    int n = surface.panels();
+    int best = -1;
+    if (stagnation > 0
+        && signedSpeed[stagnation] < LINGER
+        && signedSpeed[stagnation + 1] > -LINGER) {
+      return;
+    }
+    for (int p = 1; p < n - 1; p++) {
+      if (signedSpeed[p] < 0 && signedSpeed[p + 1] >= 0) {
+        if (best < 0 || Math.abs(p - n / 2) < Math.abs(best - n / 2)) {
+          best = p;
+        }
+      }
+    }
+    if (best < 0) {
+      best = stagnation < 0 ? n / 2 : stagnation;
+    }
+    if (best != stagnation) {
+      stagnation = best;
+      response = speeds.byMassDefect(stagnation);
+      ordered = null;
+    }
+  }
+
+  /** Speeds of the onset flow and the present displacement. */
+  private void flow(EdgeSpeeds speeds) {
+    for (int i = 0; i < signedSpeed.length; i++) {
+      double[] row = response[i];
+      double sum = 0;
+      for (int j = 0; j < row.length; j++) {
+        sum += row[j] * mass[j];
+      }
+      signedSpeed[i] = speeds.onset(i) + (i <= stagnation ? -sum : sum);
+    }
+  }
+
+  private void firstMass() {
+    int n = surface.panels();
+    for (int i = 0; i < mass.length; i++) {
+      double length = i <= n ? Math.abs(surface.arc(i) - surface.arc(stagnation)) + 1e-4 : 1.1;
+      double plate = 1.72 * Math.sqrt(length / reynolds) + 0.002 * length;
+      mass[i] = Math.max(0.05, Math.abs(signedSpeed[i])) * plate;
+    }
+  }
+
+  /** Position in the layers' order of stations. */
+  private int global(int local) {
+    int above = stagnation + 1;
+    return local < above ? stagnation - local : local;
+  }
+
+  private double[] toLocal(double[] values) {
+    double[] result = new double[values.length];
+    for (int i = 0; i < result.length; i++) {
+      result[i] = values[global(i)];
+    }
+    return result;
+  }
+
+  private void fromLocal(double[] local) {
+    for (int i = 0; i < local.length; i++) {
+      mass[global(i)] = local[i];
+    }
+  }
+
+  private LayerGeometry geometry(EdgeSpeeds speeds) {
+    int n = surface.panels();
+    int above = stagnation + 1;
+    int below = n - stagnation;
+    int size = signedSpeed.length;
+    double before = signedSpeed[stagnation];
+    double after = signedSpeed[stagnation + 1];
+    double length = speeds.panelLength(stagnation);
+    double share = before < 0 && after > 0 ? -before / (after - before) : 0.5;
+    share = Math.max(1e-4, Math.min(1 - 1e-4, share));
+    double place = surface.arc(stagnation) + share * length;
+    double stretch = Math.max(0.1, (after - before) / length);
+    double[] first = new double[above];
+    for (int i = 0; i < above; i++) {
+      first[i] = place - surface.arc(stagnation - i);
+    }
+    double[] second = new double[below];
+    for (int i = 0; i < below; i++) {
+      second[i] = surface.arc(stagnation + 1 + i) - place;
+    }
+    double[] wake = new double[size - n - 1];
+    double behind = 0;
+    for (int i = 0; i < wake.length; i++) {
+      behind += speeds.panelLength(n + i);
+      wake[i] = behind;
+    }
+    if (ordered == null) {
+      ordered = new double[size][];
+      for (int i = 0; i < size; i++) {
+        ordered[i] = toLocal(response[global(i)]);
+      }
+    }
+    double[] onset = new double[size];
+    for (int i = 0; i < size; i++) {
+      int g = global(i);
+      onset[i] = g <= stagnation ? -speeds.onset(g) : speeds.onset(g);
+    }
+    return new LayerGeometry(
+        first,
+        second,
+        wake,
+        onset,
+        ordered,
+        stretch,
+        forcedAbove >= 1 ? Double.POSITIVE_INFINITY : place - surface.arcAbove(forcedAbove),
+        forcedBelow >= 1 ? Double.POSITIVE_INFINITY : surface.arcBelow(forcedBelow) - place);
+  }
+
+  private ViscousPoint point(double angle, LayerGeometry geometry, boolean converged, int steps) {
+    int last = geometry.wake().length;
+    double shape = layers.wakeShape(last);
+    double drag =
+        2
+            * layers.wakeMomentum(last)
+            * Math.pow(Math.max(0.1, layers.wakeSpeed(last)), 0.5 * (shape + 5));
+    double[] force = surface.force(signedSpeed, angle);
+    double fastest = 0;
+    for (int i = 0; i <= surface.panels(); i++) {
+      fastest = Math.max(fastest, Math.abs(signedSpeed[i]));
+    }
+    double place = geometry.first()[0] + surface.arc(stagnation);
+    return new ViscousPoint(
+        angle,
+        force[0],
+        drag,
+        force[1],
+        1 - fastest * fastest,
+        surface.placeAt(place - layers.first().transition(), true),
+        surface.placeAt(place + layers.second().transition(), false),
+        surface.placeAt(place - layers.first().turbulentSeparation(), true),
+        surface.placeAt(place + layers.second().turbulentSeparation(), false),
+        converged,
+        steps);
+  }
+}
