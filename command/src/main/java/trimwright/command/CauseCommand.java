@@ -1,5 +1,6 @@
 package trimwright.command;
 
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -12,6 +13,7 @@ import trimwright.desk.RangeProblem;
 import trimwright.desk.SpeedRange;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.write.CauseWriter;
+import trimwright.kernel.band.SplitBands;
 import trimwright.kernel.cause.CauseOutcome;
 
 /** Prints how much of a ride comes from its speed and how much from the setup. */
@@ -63,11 +65,13 @@ final class CauseCommand implements Callable<Integer> {
   public Integer call() {
     double ridden = ridden();
     CaseFile caseFile = FileInput.readCase(file, console);
-    CauseOutcome cause = CaseStudy.of(caseFile).cause(ridden);
+    CaseStudy study = CaseStudy.of(caseFile);
+    CauseOutcome cause = study.cause(ridden);
+    Optional<SplitBands> bands = study.bands(cause);
     console.print(
         form.json()
-            ? CauseWriter.json(caseFile, ridden, cause)
-            : CauseWriter.table(caseFile, cause));
+            ? CauseWriter.json(caseFile, ridden, cause, bands)
+            : CauseWriter.table(caseFile, cause, bands));
     return CommandLineEntry.GOOD;
   }
 

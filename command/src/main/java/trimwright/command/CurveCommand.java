@@ -12,7 +12,7 @@ import trimwright.exchange.picture.PictureStyle;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.unit.Measures;
 import trimwright.exchange.write.CurveWriter;
-import trimwright.kernel.trim.Curve;
+import trimwright.kernel.band.Bands;
 
 /** Prints what a setup does under its rider at each speed. */
 @Command(
@@ -39,6 +39,8 @@ import trimwright.kernel.trim.Curve;
       "  thrust        along the thrust line; without a drive the level force needed",
       "  even feet     every speed at which both feet carry the same; level: where the pitch is 0",
       "  rideable      the speeds inside every limit of the model, which is no promise of safety",
+      "  band, ±       how far off 95 of 100 such setups would be at most, as their parts are known"
+          + " (known_by: sheet, tape, calliper or scan)",
       "A speed without a steady ride says why: too slow to carry, stalled, more thrust than the drive"
           + " has, or beyond the feet's reach."
     })
@@ -78,22 +80,22 @@ final class CurveCommand implements Callable<Integer> {
       picture.requireNoneOf(source.files());
     }
     CaseFile caseFile = source.value();
-    Curve curve = CaseStudy.of(caseFile).curve(range);
+    Bands bands = CaseStudy.of(caseFile).bands(range);
     if (picture != null) {
       double marked = caseFile.rideCase().rider().wishedSpeed();
       picture.write(
           CurvePicture.sheet(
               caseFile,
-              curve,
+              bands,
               marked,
               Measures.METRIC,
               PictureStyle.light(PICTURE_WIDTH, PICTURE_HEIGHT)));
     }
     console.print(
         form.text(
-            () -> CurveWriter.table(caseFile, curve),
-            () -> CurveWriter.json(caseFile, curve),
-            () -> CurveWriter.csv(curve)));
+            () -> CurveWriter.table(caseFile, bands),
+            () -> CurveWriter.json(caseFile, bands),
+            () -> CurveWriter.csv(bands)));
     return CommandLineEntry.GOOD;
   }
 }

@@ -1,11 +1,18 @@
 package trimwright.desk;
 
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
 import trimwright.exchange.read.CaseFile;
+import trimwright.kernel.band.BandSolver;
+import trimwright.kernel.band.Bands;
+import trimwright.kernel.band.SplitBands;
 import trimwright.kernel.cause.CauseOutcome;
 import trimwright.kernel.cause.CauseSplit;
 import trimwright.kernel.trim.CaseSolver;
 import trimwright.kernel.trim.Curve;
+import trimwright.kernel.trim.SurfaceTables;
 import trimwright.kernel.trim.TrimOutcome;
 
 /**
@@ -68,5 +75,41 @@ public final class CaseStudy {
    */
   public CauseOutcome cause(double riddenSpeed) {
     return CauseSplit.of(solver, riddenSpeed, caseFile.notes().measuredPitch());
+  }
+
+  /**
+   * The curve with its bands: some two dozen tables of the lifting surfaces.
+   *
+   * @param range the speeds
+   * @return the curve and its bands
+   */
+  public Bands bands(SpeedRange range) {
+    return BandSolver.of(
+        caseFile.rideCase(), caseFile.notes().knowledge(), range.list(), SurfaceTables.ANEW);
+  }
+
+  /**
+   * The bands of a split.
+   *
+   * @param outcome what the question for the cause gave
+   * @return its bands; empty where there is no split
+   */
+  public Optional<SplitBands> bands(CauseOutcome outcome) {
+    if (!(outcome instanceof CauseOutcome.Split split)) {
+      return Optional.empty();
+    }
+    List<Double> speeds =
+        DoubleStream.of(split.ridden().speed(), split.wished().speed())
+            .distinct()
+            .sorted()
+            .boxed()
+            .toList();
+    Bands bands =
+        BandSolver.of(
+            caseFile.rideCase(), caseFile.notes().knowledge(), speeds, SurfaceTables.ANEW);
+    return Optional.of(
+        new SplitBands(
+            bands.points().get(speeds.indexOf(split.ridden().speed())).orElseThrow(),
+            bands.points().get(speeds.indexOf(split.wished().speed())).orElseThrow()));
   }
 }

@@ -2,10 +2,13 @@ package trimwright.exchange.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import trimwright.exchange.unit.Measures;
 import trimwright.exchange.unit.Unit;
 import trimwright.exchange.words.Shown;
+import trimwright.kernel.band.Bands;
+import trimwright.kernel.band.Spread;
 import trimwright.kernel.trim.Curve;
 import trimwright.kernel.trim.EvenFeetSpeed;
 import trimwright.kernel.trim.SpeedInterval;
@@ -17,9 +20,16 @@ final class CurvePanel {
   private static final double THIN = 1;
   private static final double DOT = 4.5;
 
+  /** How strongly a band covers what lies behind it; its words stay legible on it [1]. */
+  private static final double BAND_TINT = 0.14;
+
+  /** Room that bands may take above and below the lines, as a share of the lines' own [1]. */
+  private static final double BAND_ROOM = 0.4;
+
   private final Svg svg;
   private final PictureStyle style;
   private final Palette palette;
+  private final Bands bands;
   private final Curve curve;
   private final CurveQuantity quantity;
   private final Measures measures;
@@ -40,7 +50,7 @@ final class CurvePanel {
   CurvePanel(
       Svg svg,
       PictureStyle style,
-      Curve curve,
+      Bands bands,
       CurveQuantity quantity,
       Measures measures,
       SpeedAxis axis,
@@ -49,14 +59,15 @@ final class CurvePanel {
     this.svg = svg;
     this.style = style;
     this.palette = style.palette();
-    this.curve = curve;
+    this.bands = bands;
+    this.curve = bands.curve();
     this.quantity = quantity;
     this.measures = measures;
     this.speed = measures.unit(Unit.KILOMETRE_PER_HOUR);
     this.lines = quantity.lines(measures);
     this.axis = axis;
     this.plot = box;
-    double[] range = range(curve, quantity, measures);
+    double[] range = range(bands, quantity, measures);
     this.low = range[0];
     this.high = range[1];
     this.placer =
@@ -67,8 +78,8 @@ final class CurvePanel {
 
   /** The ticks' numbers, for the room they need. */
   static List<String> numbers(
-      Curve curve, CurveQuantity quantity, Measures measures, double height, double size) {
-    double[] range = range(curve, quantity, measures);
+      Bands bands, CurveQuantity quantity, Measures measures, double height, double size) {
+    double[] range = range(bands, quantity, measures);
     int steps = steps(height, size);
     int decimals = Ticks.decimals(Ticks.step(range[0], range[1], steps));
     return Ticks.between(range[0], range[1], steps).stream().map(t -> signed(t, decimals)).toList();
@@ -78,22 +89,36 @@ final class CurvePanel {
     return Math.max(2, Math.min(6, (int) (height / (2.4 * size))));
   }
 
-  private static double[] range(Curve curve, CurveQuantity quantity, Measures measures) {
+  /** From the lines, and from their bands as far as these do not make the lines flat. */
+  private static double[] range(Bands bands, CurveQuantity quantity, Measures measures) {
     List<CurveQuantity.Line> lines = quantity.lines(measures);
     double low = quantity.always()[0];
     double high = quantity.always()[1];
-    for (TrimOutcome outcome : curve.outcomes()) {
+    double lowest = low;
+    double highest = high;
+    for (int i = 0; i < bands.points().size(); i++) {
       for (CurveQuantity.Line line : lines) {
-        OptionalDouble value =
-            outcome.findPoint().map(p -> line.value().apply(p)).orElseGet(OptionalDouble::empty);
+        OptionalDouble value = value(line, bands.curve().outcomes().get(i));
         if (value.isPresent()) {
           low = Math.min(low, value.getAsDouble());
           high = Math.max(high, value.getAsDouble());
         }
+        Optional<Spread> spread = bands.find(i, line.quantity());
+        if (spread.isPresent()) {
+          lowest = Math.min(lowest, line.unit().fromSi(spread.get().low()));
+          highest = Math.max(highest, line.unit().fromSi(spread.get().high()));
+        }
       }
     }
+    double room = BAND_ROOM * (high - low);
+    low = Math.min(low, Math.max(lowest, low - room));
+    high = Math.max(high, Math.min(highest, high + room));
     double margin = 0.08 * (high - low);
     return new double[] {low < 0 ? low - margin : low, high + margin};
+  }
+
+  private static OptionalDouble value(CurveQuantity.Line line, TrimOutcome outcome) {
+    return outcome.findPoint().map(line::value).orElseGet(OptionalDouble::empty);
   }
 
   void draw(double marked) {
@@ -101,6 +126,7 @@ final class CurvePanel {
     window();
     grid();
     List<Label> labels = new ArrayList<>();
+    lines.forEach(this::band);
     for (CurveQuantity.Line line : lines) {
       line(line, labels);
     }
@@ -203,12 +229,47 @@ final class CurvePanel {
     }
   }
 
+  /** The band as a pale area behind its line, cut at the panel's edges. */
+  private void band(CurveQuantity.Line line) {
+    List<Dot> upper = new ArrayList<>();
+    List<Dot> lower = new ArrayList<>();
+    for (int i = 0; i < bands.points().size(); i++) {
+      Optional<Spread> spread = bands.find(i, line.quantity());
+      if (spread.isEmpty()) {
+        area(line, upper, lower);
+        upper.clear();
+        lower.clear();
+        continue;
+      }
+      double x = axis.x(speed.fromSi(curve.outcomes().get(i).speed()));
+      upper.add(new Dot(x, within(y(line.unit().fromSi(spread.get().high())))));
+      lower.add(0, new Dot(x, within(y(line.unit().fromSi(spread.get().low())))));
+    }
+    area(line, upper, lower);
+  }
+
+  private void area(CurveQuantity.Line line, List<Dot> upper, List<Dot> lower) {
+    if (upper.size() < 2) {
+      return;
+    }
+    List<Dot> around = new ArrayList<>(upper);
+    around.addAll(lower);
+    svg.polygon(around, "band")
+        .with("fill", paint(line.hue()))
+        .with("fill-opacity", BAND_TINT)
+        .end();
+  }
+
+  private double within(double y) {
+    return Math.max(plot.y(), Math.min(plot.bottom(), y));
+  }
+
   private void line(CurveQuantity.Line line, List<Label> labels) {
     List<Dot> run = new ArrayList<>();
     Dot last = null;
     for (TrimOutcome outcome : curve.outcomes()) {
       OptionalDouble value =
-          outcome.findPoint().map(p -> line.value().apply(p)).orElseGet(OptionalDouble::empty);
+          outcome.findPoint().map(p -> line.value(p)).orElseGet(OptionalDouble::empty);
       if (value.isPresent()) {
         last = new Dot(axis.x(speed.fromSi(outcome.speed())), y(value.getAsDouble()));
         run.add(last);
@@ -292,17 +353,14 @@ final class CurvePanel {
     for (int i = 0; i < all.size(); i++) {
       double here = speed.fromSi(all.get(i).speed());
       OptionalDouble value =
-          all.get(i).findPoint().map(p -> line.value().apply(p)).orElseGet(OptionalDouble::empty);
+          all.get(i).findPoint().map(p -> line.value(p)).orElseGet(OptionalDouble::empty);
       if (Math.abs(here - at) < 1e-6) {
         return value;
       }
       if (i + 1 < all.size() && here < at && at < speed.fromSi(all.get(i + 1).speed())) {
         double next = speed.fromSi(all.get(i + 1).speed());
         OptionalDouble after =
-            all.get(i + 1)
-                .findPoint()
-                .map(p -> line.value().apply(p))
-                .orElseGet(OptionalDouble::empty);
+            all.get(i + 1).findPoint().map(p -> line.value(p)).orElseGet(OptionalDouble::empty);
         if (value.isEmpty() || after.isEmpty()) {
           return OptionalDouble.empty();
         }

@@ -6,6 +6,7 @@ import trimwright.exchange.unit.Measures;
 import trimwright.exchange.unit.Unit;
 import trimwright.exchange.words.Shown;
 import trimwright.exchange.words.VerdictWords;
+import trimwright.kernel.band.Bands;
 import trimwright.kernel.trim.Curve;
 
 /** Quantities against speed on one shared axis, with an upright line at the chosen speed. */
@@ -24,7 +25,7 @@ public final class CurvePicture {
    * One quantity.
    *
    * @param caseFile the case
-   * @param curve its curve
+   * @param bands its curve with the bands
    * @param quantity what to show
    * @param markedSpeed the chosen speed [m/s]
    * @param measures units of its numbers
@@ -33,36 +34,37 @@ public final class CurvePicture {
    */
   public static String svg(
       CaseFile caseFile,
-      Curve curve,
+      Bands bands,
       CurveQuantity quantity,
       double markedSpeed,
       Measures measures,
       PictureStyle style) {
-    return draw(caseFile, curve, List.of(quantity), markedSpeed, measures, style);
+    return draw(caseFile, bands, List.of(quantity), markedSpeed, measures, style);
   }
 
   /**
    * Pitch, foot share and power one above the other.
    *
    * @param caseFile the case
-   * @param curve its curve
+   * @param bands its curve with the bands
    * @param markedSpeed the chosen speed [m/s]
    * @param measures units of its numbers
    * @param style how to draw
    * @return SVG text
    */
   public static String sheet(
-      CaseFile caseFile, Curve curve, double markedSpeed, Measures measures, PictureStyle style) {
-    return draw(caseFile, curve, SHEET, markedSpeed, measures, style);
+      CaseFile caseFile, Bands bands, double markedSpeed, Measures measures, PictureStyle style) {
+    return draw(caseFile, bands, SHEET, markedSpeed, measures, style);
   }
 
   private static String draw(
       CaseFile caseFile,
-      Curve curve,
+      Bands bands,
       List<CurveQuantity> wanted,
       double markedSpeed,
       Measures measures,
       PictureStyle style) {
+    Curve curve = bands.curve();
     List<CurveQuantity> quantities = wanted.stream().map(q -> q.on(curve)).toList();
     Unit speed = measures.unit(Unit.KILOMETRE_PER_HOUR);
     double size = style.fontSize();
@@ -74,7 +76,7 @@ public final class CurvePicture {
     double left = EDGE;
     double names = 0;
     for (CurveQuantity quantity : quantities) {
-      for (String number : CurvePanel.numbers(curve, quantity, measures, height, size)) {
+      for (String number : CurvePanel.numbers(bands, quantity, measures, height, size)) {
         left = Math.max(left, EDGE + 5 + TextSize.width(number, size));
       }
       for (CurveQuantity.Line one : quantity.lines(measures)) {
@@ -89,7 +91,7 @@ public final class CurvePicture {
         new Svg(
             style,
             heading(quantities) + " of " + caseFile.name() + " against speed",
-            VerdictWords.speeds(curve, measures)
+            VerdictWords.speeds(bands, measures)
                 + " The upright line stands at "
                 + Shown.decimals(marked, 1)
                 + " "
@@ -111,7 +113,7 @@ public final class CurvePicture {
     double y = EDGE;
     for (CurveQuantity quantity : quantities) {
       Box plot = new Box(left, y + title, right - left, Math.max(1, height));
-      new CurvePanel(svg, style, curve, quantity, measures, axis, plot, style.width() - 2)
+      new CurvePanel(svg, style, bands, quantity, measures, axis, plot, style.width() - 2)
           .draw(marked);
       y += title + height + EDGE;
     }

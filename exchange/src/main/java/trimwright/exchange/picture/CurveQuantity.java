@@ -2,10 +2,9 @@ package trimwright.exchange.picture;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 import trimwright.exchange.unit.Measures;
 import trimwright.exchange.unit.Unit;
+import trimwright.kernel.band.Quantity;
 import trimwright.kernel.trim.Curve;
 import trimwright.kernel.trim.TrimPoint;
 
@@ -65,9 +64,20 @@ public enum CurveQuantity {
    *
    * @param name at the line's end
    * @param hue its colour, and for the back its dash
-   * @param value of a point in the unit shown
+   * @param quantity what of a point it shows
+   * @param unit in which it is shown
    */
-  record Line(String name, Hue hue, Function<TrimPoint, OptionalDouble> value) {}
+  record Line(String name, Hue hue, Quantity quantity, Unit unit) {
+    /** The value at a point, in the unit shown. */
+    OptionalDouble value(TrimPoint point) {
+      return shown(quantity.of(point));
+    }
+
+    /** A value in the unit shown. */
+    OptionalDouble shown(double si) {
+      return Double.isFinite(si) ? OptionalDouble.of(unit.fromSi(si)) : OptionalDouble.empty();
+    }
+  }
 
   /** The hue of a line. */
   enum Hue {
@@ -80,14 +90,14 @@ public enum CurveQuantity {
   List<Line> lines(Measures measures) {
     Unit shown = measures.unit(unit);
     return switch (this) {
-      case PITCH -> List.of(line("pitch", Hue.INK, shown, TrimPoint::pitch));
-      case FOOT_SHARE -> List.of(line("front foot", Hue.FRONT, shown, TrimPoint::footShare));
+      case PITCH -> List.of(new Line("pitch", Hue.INK, Quantity.PITCH, shown));
+      case FOOT_SHARE -> List.of(new Line("front foot", Hue.FRONT, Quantity.FOOT_SHARE, shown));
       case LEGS ->
           List.of(
-              line("front leg", Hue.FRONT, shown, TrimPoint::frontLeg),
-              line("back leg", Hue.BACK, shown, TrimPoint::backLeg));
-      case POWER -> List.of(new Line("power", Hue.ACTION, TrimPoint::electricPower));
-      case THRUST -> List.of(line("thrust", Hue.ACTION, shown, TrimPoint::thrust));
+              new Line("front leg", Hue.FRONT, Quantity.FRONT_LEG, shown),
+              new Line("back leg", Hue.BACK, Quantity.BACK_LEG, shown));
+      case POWER -> List.of(new Line("power", Hue.ACTION, Quantity.ELECTRIC_POWER, shown));
+      case THRUST -> List.of(new Line("thrust", Hue.ACTION, Quantity.THRUST, shown));
     };
   }
 
@@ -99,15 +109,5 @@ public enum CurveQuantity {
       case LEGS, THRUST -> new double[] {0, 10};
       case POWER -> new double[] {0, 100};
     };
-  }
-
-  private static Line line(String name, Hue hue, Unit shown, ToDoubleFunction<TrimPoint> value) {
-    return new Line(
-        name,
-        hue,
-        point -> {
-          double si = value.applyAsDouble(point);
-          return Double.isFinite(si) ? OptionalDouble.of(shown.fromSi(si)) : OptionalDouble.empty();
-        });
   }
 }

@@ -65,7 +65,7 @@ public final class PictureTable {
     cell(out, CurvePanel.signed(point.footShare() * 100, 0));
     cell(out, CurvePanel.signed(mass.fromSi(point.frontLeg()), 0));
     cell(out, CurvePanel.signed(mass.fromSi(point.backLeg()), 0));
-    var value = effort.lines(measures).get(0).value().apply(point);
+    var value = effort.lines(measures).get(0).value(point);
     cell(out, value.isPresent() ? CurvePanel.signed(value.getAsDouble(), 0) : "-");
     cell(out, remark(point.brokenLimits()));
   }

@@ -2,8 +2,11 @@ package trimwright.exchange.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.unit.Measures;
+import trimwright.kernel.band.Bands;
+import trimwright.kernel.band.Spread;
 import trimwright.kernel.rig.Rider;
 import trimwright.kernel.trim.Curve;
 import trimwright.kernel.trim.EvenFeetSpeed;
@@ -73,6 +76,54 @@ public record VerdictWords(String first, String second) {
             ? "level at " + amounts.bareSpeed(curve.levelSpeed().getAsDouble())
             : "level nowhere");
     return String.join("; ", parts) + ".";
+  }
+
+  /**
+   * The speeds that matter, in one line, each with how far off it may be.
+   *
+   * @param bands the curve with its bands
+   * @param measures that the reader reads
+   * @return window, even feet and level speed
+   */
+  public static String speeds(Bands bands, Measures measures) {
+    if (!bands.any()) {
+      return speeds(bands.curve(), measures);
+    }
+    Amounts amounts = Amounts.of(measures);
+    Curve curve = bands.curve();
+    List<String> parts = new ArrayList<>();
+    parts.add(
+        curve
+            .rideableWindow()
+            .map(
+                w ->
+                    "Rideable from "
+                        + amounts.bareSpeed(w.from())
+                        + reach(bands.rideableFrom(), amounts)
+                        + " to "
+                        + amounts.bareSpeed(w.to())
+                        + reach(bands.rideableTo(), amounts)
+                        + " "
+                        + amounts.speedUnit())
+            .orElse("No speed inside every limit"));
+    List<String> even = new ArrayList<>();
+    for (int i = 0; i < curve.evenFeetSpeeds().size(); i++) {
+      even.add(
+          amounts.bareSpeed(curve.evenFeetSpeeds().get(i).speed())
+              + reach(bands.evenFeetSpeeds().get(i), amounts));
+    }
+    parts.add(even.isEmpty() ? "even feet nowhere" : "even feet at " + String.join(" and ", even));
+    parts.add(
+        curve.levelSpeed().isPresent()
+            ? "level at "
+                + amounts.bareSpeed(curve.levelSpeed().getAsDouble())
+                + reach(bands.levelSpeed(), amounts)
+            : "level nowhere");
+    return String.join("; ", parts) + ".";
+  }
+
+  private static String reach(Optional<Spread> spread, Amounts amounts) {
+    return spread.map(s -> " ±" + amounts.bareSpeed(s.reach())).orElse("");
   }
 
   private static String window(Curve curve, Amounts amounts) {

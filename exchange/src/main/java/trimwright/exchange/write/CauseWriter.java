@@ -14,6 +14,10 @@ import trimwright.exchange.words.CauseWords;
 import trimwright.exchange.words.ReasonWords;
 import trimwright.exchange.words.RuleOut;
 import trimwright.exchange.words.Shown;
+import trimwright.exchange.words.SureWords;
+import trimwright.kernel.band.Quantity;
+import trimwright.kernel.band.SplitBands;
+import trimwright.kernel.band.Spread;
 import trimwright.kernel.cause.CauseOutcome;
 import trimwright.kernel.cause.CauseParts;
 import trimwright.kernel.trim.TrimOutcome;
@@ -37,9 +41,11 @@ public final class CauseWriter {
    * @param caseFile the case
    * @param riddenSpeed the speed asked about [m/s]
    * @param outcome the split, or why there is none
+   * @param bands of a split, where they were asked for
    * @return text that satisfies {@code cause.schema.json}
    */
-  public static String json(CaseFile caseFile, double riddenSpeed, CauseOutcome outcome) {
+  public static String json(
+      CaseFile caseFile, double riddenSpeed, CauseOutcome outcome, Optional<SplitBands> bands) {
     JsonDocument document = JsonDocument.start(FORMAT, caseFile.digest());
     JsonFields fields =
         document
@@ -48,9 +54,16 @@ public final class CauseWriter {
             .number("ridden_speed_kmh", Shown.kmh(riddenSpeed))
             .number("wished_speed_kmh", Shown.kmh(caseFile.rideCase().rider().wishedSpeed()));
     if (outcome instanceof CauseOutcome.Split split) {
-      parts(fields.object("pitch_deg"), split.pitch(), Shown::degrees);
-      parts(fields.object("foot_share"), split.footShare(), DoubleUnaryOperator.identity());
-      parts(fields.object("foot_pressure_mm"), split.footPressure(), Shown::mm);
+      JsonFields pitch = fields.object("pitch_deg");
+      parts(pitch, split.pitch(), Shown::degrees);
+      bands(pitch, bands, Quantity.PITCH, split.pitch(), Shown::degrees);
+      JsonFields footShare = fields.object("foot_share");
+      parts(footShare, split.footShare(), DoubleUnaryOperator.identity());
+      bands(
+          footShare, bands, Quantity.FOOT_SHARE, split.footShare(), DoubleUnaryOperator.identity());
+      JsonFields footPressure = fields.object("foot_pressure_mm");
+      parts(footPressure, split.footPressure(), Shown::mm);
+      bands(footPressure, bands, Quantity.FOOT_PRESSURE, split.footPressure(), Shown::mm);
       JsonFields terms = fields.object("moment_terms_nm");
       PointColumn.writeTerms(terms.object("ridden"), split.ridden().momentTerms());
       PointColumn.writeTerms(terms.object("at_wished_speed"), split.wished().momentTerms());
@@ -79,7 +92,39 @@ public final class CauseWriter {
         words.ruleOutFirst(),
         (item, r) -> item.text("what", r.what()).text("how", r.how()));
     fields.object("words").text("headline", words.headline()).texts("sentences", words.sentences());
+    fields.texts("how_sure", sure(caseFile, outcome, bands));
     return document.text();
+  }
+
+  private static List<String> sure(
+      CaseFile caseFile, CauseOutcome outcome, Optional<SplitBands> bands) {
+    return outcome instanceof CauseOutcome.Split split && bands.isPresent()
+        ? SureWords.of(caseFile, split, bands.get(), Measures.METRIC)
+        : List.of();
+  }
+
+  private static void bands(
+      JsonFields fields,
+      Optional<SplitBands> bands,
+      Quantity quantity,
+      CauseParts parts,
+      DoubleUnaryOperator unit) {
+    BandColumn.write(fields, "ridden_band", bands.flatMap(b -> b.ridden().find(quantity)), unit);
+    BandColumn.write(
+        fields, "at_wished_speed_band", bands.flatMap(b -> b.wished().find(quantity)), unit);
+    band(fields, "speed_part_band", bands.flatMap(b -> b.speedPart(quantity)), unit);
+    band(fields, "set_part_band", bands.flatMap(b -> b.setPart(quantity, parts.wanted())), unit);
+  }
+
+  private static void band(
+      JsonFields fields, String name, Optional<Spread.Difference> part, DoubleUnaryOperator unit) {
+    part.ifPresentOrElse(
+        d ->
+            fields.numbers(
+                name,
+                unit.applyAsDouble(d.value() - d.reach()),
+                unit.applyAsDouble(d.value() + d.reach())),
+        () -> fields.none(name));
   }
 
   private static void noTrim(JsonFields fields, TrimOutcome.NoTrim none, boolean wishedSpeed) {
@@ -121,15 +166,21 @@ public final class CauseWriter {
    *
    * @param caseFile the case
    * @param outcome the split, or why there is none
+   * @param bands of a split, where they were asked for
    * @return the text
    */
-  public static String table(CaseFile caseFile, CauseOutcome outcome) {
+  public static String table(CaseFile caseFile, CauseOutcome outcome, Optional<SplitBands> bands) {
     CauseWords words = CauseWords.of(caseFile, outcome, Measures.METRIC);
     StringBuilder out = new StringBuilder(caseFile.name()).append("\n\n");
     out.append(words.headline()).append("\n\n");
     words.sentences().forEach(sentence -> out.append(sentence).append('\n'));
     if (outcome instanceof CauseOutcome.Split split) {
       out.append('\n').append(splitTable(split)).append('\n').append(termsTable(split));
+    }
+    List<String> sure = sure(caseFile, outcome, bands);
+    if (!sure.isEmpty()) {
+      out.append("\nHow sure (95 of 100 such setups, as their parts are known):\n");
+      sure.forEach(sentence -> out.append(sentence).append('\n'));
     }
     out.append("\nRule out first:\n");
     int number = 0;

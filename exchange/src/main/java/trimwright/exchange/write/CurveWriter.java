@@ -1,17 +1,26 @@
 package trimwright.exchange.write;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.unit.Measures;
+import trimwright.exchange.words.InputWords;
 import trimwright.exchange.words.ReasonWords;
 import trimwright.exchange.words.Shown;
+import trimwright.exchange.words.SureWords;
 import trimwright.exchange.words.VerdictWords;
 import trimwright.exchange.words.WaveWords;
+import trimwright.kernel.band.Bands;
+import trimwright.kernel.band.PointBand;
+import trimwright.kernel.band.Quantity;
+import trimwright.kernel.band.Spread;
 import trimwright.kernel.trim.Curve;
+import trimwright.kernel.trim.EvenFeetSpeed;
 import trimwright.kernel.trim.SpeedInterval;
 import trimwright.kernel.trim.TrimOutcome;
 import trimwright.kernel.trim.TrimPoint;
@@ -25,26 +34,39 @@ public final class CurveWriter {
   static final String LIMITS = "limits";
   static final String NEED = "would_need";
 
+  private static final String PARTS = "band_parts";
+
+  /** Inputs named as making a band. */
+  private static final int MOST_PARTS = 4;
+
   private CurveWriter() {}
 
   /**
    * The JSON document.
    *
    * @param caseFile the case
-   * @param curve its curve
+   * @param bands its curve with the bands, null where there are none
    * @return text that satisfies {@code curve.schema.json}
    */
-  public static String json(CaseFile caseFile, Curve curve) {
+  public static String json(CaseFile caseFile, Bands bands) {
+    Curve curve = bands.curve();
     JsonDocument document = JsonDocument.start(FORMAT, caseFile.digest());
     JsonFields fields = document.fields().text("name", caseFile.name());
-    fields.list("points", curve.outcomes(), CurveWriter::point);
+    fields.list(
+        "points",
+        numbers(curve.outcomes()),
+        (item, i) -> point(item, curve.outcomes().get(i), bands.points().get(i)));
     fields.list(
         "even_feet_speeds",
-        curve.evenFeetSpeeds(),
-        (item, even) ->
-            item.number("speed_kmh", Shown.kmh(even.speed()))
-                .text("direction", even.rising() ? "rising" : "falling"));
+        numbers(curve.evenFeetSpeeds()),
+        (item, i) -> {
+          EvenFeetSpeed even = curve.evenFeetSpeeds().get(i);
+          item.number("speed_kmh", Shown.kmh(even.speed()))
+              .text("direction", even.rising() ? "rising" : "falling");
+          speedBand(item, "speed_kmh", bands.evenFeetSpeeds().get(i));
+        });
     fields.number("level_speed_kmh", kmh(curve.levelSpeed()));
+    speedBand(fields, "level_speed_kmh", bands.levelSpeed());
     fields.list(
         "rideable_intervals",
         curve.rideableIntervals(),
@@ -53,11 +75,21 @@ public final class CurveWriter {
     Optional<SpeedInterval> window = curve.rideableWindow();
     fields.number("rideable_from_kmh", kmh(end(window, true)));
     fields.number("rideable_to_kmh", kmh(end(window, false)));
+    speedBand(fields, "rideable_from_kmh", bands.rideableFrom());
+    speedBand(fields, "rideable_to_kmh", bands.rideableTo());
     fields.number("waves_left_out_below_kmh", Shown.kmh(WaveWords.speed(caseFile)));
     return document.text();
   }
 
-  private static void point(JsonFields fields, TrimOutcome outcome) {
+  private static List<Integer> numbers(List<?> items) {
+    return IntStream.range(0, items.size()).boxed().toList();
+  }
+
+  private static void speedBand(JsonFields fields, String name, Optional<Spread> spread) {
+    BandColumn.write(fields, name + BandColumn.BAND, spread, Shown::kmh);
+  }
+
+  private static void point(JsonFields fields, TrimOutcome outcome, Optional<PointBand> band) {
     fields.number("speed_kmh", Shown.kmh(outcome.speed())).text("outcome", Codes.of(outcome));
     writePoint(fields, outcome.findPoint());
     if (outcome instanceof TrimOutcome.NoTrim none) {
@@ -71,6 +103,28 @@ public final class CurveWriter {
               () -> fields.none(NEED));
     } else {
       fields.none("reason").none(NEED);
+    }
+    BandColumn.ALL.forEach(column -> column.write(fields, band));
+    parts(fields, band);
+  }
+
+  /** What makes the bands of pitch and foot share, the largest first. */
+  private static void parts(JsonFields fields, Optional<PointBand> band) {
+    if (band.isEmpty()) {
+      fields.none(PARTS);
+      return;
+    }
+    JsonFields parts = fields.object(PARTS);
+    for (BandColumn column : BandColumn.ALL.subList(0, 2)) {
+      parts.list(
+          column.name(),
+          column.find(band).map(Spread::parts).orElse(List.of()).stream()
+              .limit(MOST_PARTS)
+              .toList(),
+          (item, part) ->
+              item.text("input", Codes.of(part.input()))
+                  .text("words", InputWords.of(part.input()))
+                  .number("variance_share", part.share()));
     }
   }
 
@@ -91,16 +145,27 @@ public final class CurveWriter {
    * The points as CSV, one row each, under the names of the JSON document; names inside an object
    * follow its name and a point.
    *
-   * @param curve the curve
+   * @param bands the curve with its bands
    * @return the text
    */
-  public static String csv(Curve curve) {
+  public static String csv(Bands bands) {
     List<String> head = new ArrayList<>(List.of("speed_kmh", "outcome"));
     PointColumn.ALL.forEach(column -> head.add(column.name()));
     PointColumn.Term.ALL.forEach(term -> head.add(TERMS + "." + term.name()));
     head.addAll(List.of(LIMITS, PointColumn.MASS_CENTRE.name(), "reason"));
     PointColumn.WOULD_NEED.forEach(column -> head.add(NEED + "." + column.name()));
-    return Csv.text(head, curve.outcomes().stream().map(CurveWriter::csvRow).toList());
+    for (BandColumn column : BandColumn.ALL) {
+      head.add(column.name() + BandColumn.BAND + ".low");
+      head.add(column.name() + BandColumn.BAND + ".high");
+    }
+    List<List<String>> rows = new ArrayList<>();
+    for (int i = 0; i < bands.points().size(); i++) {
+      List<String> row = csvRow(bands.curve().outcomes().get(i));
+      Optional<PointBand> band = bands.points().get(i);
+      BandColumn.ALL.forEach(column -> row.addAll(column.cells(band)));
+      rows.add(row);
+    }
+    return Csv.text(head, rows);
   }
 
   private static List<String> csvRow(TrimOutcome outcome) {
@@ -136,40 +201,49 @@ public final class CurveWriter {
    * The curve as a table for a terminal, the speeds that matter below it.
    *
    * @param caseFile the case
-   * @param curve its curve
+   * @param bands its curve with the bands
    * @return the text
    */
-  public static String table(CaseFile caseFile, Curve curve) {
+  public static String table(CaseFile caseFile, Bands bands) {
+    Curve curve = bands.curve();
     TextTable table =
         new TextTable()
             .number("speed", "km/h")
             .number("pitch", "deg")
+            .number("±", "deg")
             .number("front", "%")
+            .number("±", "%")
             .number("front", "kg")
             .number("back", "kg")
             .number("thrust", "N")
             .number("power", "W")
             .number("to stall", "deg")
             .words("outcome");
-    curve.outcomes().forEach(outcome -> table.row(tableRow(outcome)));
+    for (int i = 0; i < bands.points().size(); i++) {
+      table.row(tableRow(curve.outcomes().get(i), bands.points().get(i)));
+    }
     boolean waves = curve.outcomes().stream().anyMatch(o -> o.speed() < WaveWords.speed(caseFile));
     return caseFile.name()
         + "\n\n"
         + table.text()
         + "\n"
-        + VerdictWords.speeds(curve, Measures.METRIC)
+        + VerdictWords.speeds(bands, Measures.METRIC)
         + "\n"
         + (waves ? WaveWords.of(caseFile, Measures.METRIC) + "\n" : "")
-        + "Pitch is nose-up positive; front is the front foot's share of the load.\n";
+        + SureWords.next(caseFile, bands).map(words -> words + "\n").orElse("")
+        + "Pitch is nose-up positive; front is the front foot's share of the load; ± is how far off"
+        + " 95 of 100\nsuch setups would be at most, as their parts are known.\n";
   }
 
-  private static List<String> tableRow(TrimOutcome outcome) {
+  private static List<String> tableRow(TrimOutcome outcome, Optional<PointBand> band) {
     List<String> row = new ArrayList<>();
     row.add(Shown.decimals(Shown.kmh(outcome.speed()), 1));
     if (outcome instanceof TrimOutcome.Trimmed trimmed) {
       TrimPoint p = trimmed.point();
       row.add(Shown.decimals(Shown.degrees(p.pitch()), 1));
+      row.add(reach(band, Quantity.PITCH, Shown.degrees(1), 1));
       row.add(Shown.decimals(p.footShare() * 100, 0));
+      row.add(reach(band, Quantity.FOOT_SHARE, 100, 0));
       row.add(Shown.decimals(p.frontLeg(), 0));
       row.add(Shown.decimals(p.backLeg(), 0));
       row.add(Shown.decimals(p.thrust(), 0));
@@ -183,10 +257,17 @@ public final class CurveWriter {
                   .map(ReasonWords::brief)
                   .collect(Collectors.joining(", ")));
     } else if (outcome instanceof TrimOutcome.NoTrim none) {
-      row.addAll(List.of("-", "-", "-", "-", "-", "-", "-"));
+      row.addAll(Collections.nCopies(9, "-"));
       row.add(ReasonWords.brief(none, Measures.METRIC));
     }
     return row;
+  }
+
+  private static String reach(
+      Optional<PointBand> band, Quantity quantity, double unit, int decimals) {
+    return band.flatMap(b -> b.find(quantity))
+        .map(spread -> Shown.decimals(unit * spread.reach(), decimals))
+        .orElse("-");
   }
 
   private static String whole(double value) {

@@ -48,6 +48,21 @@ public final class JsonFields {
   }
 
   /**
+   * A list of numbers to ten significant digits.
+   *
+   * @param name of the field, unit included
+   * @param values finite, in that unit
+   * @return this
+   */
+  public JsonFields numbers(String name, double... values) {
+    ArrayNode array = node.putArray(name);
+    for (double value : values) {
+      array.add(rounded(value));
+    }
+    return this;
+  }
+
+  /**
    * A whole number.
    *
    * @param name of the field

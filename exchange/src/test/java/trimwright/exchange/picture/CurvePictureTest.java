@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.w3c.dom.Element;
 import trimwright.exchange.unit.Measures;
 import trimwright.exchange.write.Samples;
+import trimwright.kernel.band.Bands;
 import trimwright.kernel.trim.Curve;
 import trimwright.kernel.trim.TrimOutcome;
 
@@ -29,7 +30,7 @@ class CurvePictureTest {
     return Drawn.of(
         CurvePicture.svg(
             Samples.caseFile(),
-            Samples.curve(),
+            Samples.bands(Samples.curve()),
             quantity,
             kmh * Samples.KMH,
             Measures.METRIC,
@@ -78,6 +79,16 @@ class CurvePictureTest {
   }
 
   @Test
+  void aBandIsAPaleAreaBehindEachLine() {
+    List<Element> bands = drawn.kind("band");
+    assertThat(bands).hasSize(2);
+    assertThat(bands.get(0).getAttribute("fill")).isEqualTo(Palette.LIGHT.front());
+    assertThat(Drawn.number(bands.get(0), "fill-opacity")).isLessThan(0.2);
+    // Up along the upper edge and back along the lower one.
+    assertThat(bands.get(0).getAttribute("points").split(" ")).hasSizeGreaterThanOrEqualTo(44);
+  }
+
+  @Test
   void aGapSplitsTheLine() {
     List<TrimOutcome> outcomes = new ArrayList<>();
     for (int kmh = 16; kmh <= 32; kmh++) {
@@ -94,7 +105,7 @@ class CurvePictureTest {
         Drawn.of(
             CurvePicture.svg(
                 Samples.caseFile(),
-                gap,
+                Bands.without(gap),
                 CurveQuantity.PITCH,
                 24 * Samples.KMH,
                 Measures.METRIC,
@@ -120,7 +131,7 @@ class CurvePictureTest {
         Drawn.of(
             CurvePicture.svg(
                 Samples.caseFile(),
-                Samples.emptyCurve(),
+                Bands.without(Samples.emptyCurve()),
                 quantity,
                 6 * Samples.KMH,
                 Measures.METRIC,
@@ -137,7 +148,7 @@ class CurvePictureTest {
         Drawn.of(
             CurvePicture.svg(
                 Samples.caseFile(),
-                Samples.curve(),
+                Samples.bands(Samples.curve()),
                 quantity,
                 20 * Samples.KMH,
                 Measures.IMPERIAL,
@@ -157,7 +168,7 @@ class CurvePictureTest {
         Drawn.of(
             CurvePicture.sheet(
                 Samples.caseFile(),
-                Samples.curve(),
+                Samples.bands(Samples.curve()),
                 25 * Samples.KMH,
                 Measures.METRIC,
                 PictureStyle.light(820, 600)));
@@ -178,14 +189,14 @@ class CurvePictureTest {
         List.of(
             CurvePicture.svg(
                 Samples.caseFile(),
-                Samples.curve(),
+                Samples.bands(Samples.curve()),
                 quantity,
                 kmh * Samples.KMH,
                 measures,
                 PictureStyle.sun(width, 240)),
             CurvePicture.sheet(
                 Samples.caseFile(),
-                Samples.curve(),
+                Samples.bands(Samples.curve()),
                 kmh * Samples.KMH,
                 measures,
                 PictureStyle.light(width, 600)))) {

@@ -18,11 +18,18 @@ class PictureFormTest {
   private static List<String> pictures(PictureStyle style) {
     List<String> all = new ArrayList<>();
     all.add(SideView.svg(Samples.caseFile(), Samples.pointAt(20), Measures.METRIC, style));
-    all.add(CurvePicture.sheet(Samples.caseFile(), Samples.curve(), 5, Measures.METRIC, style));
+    all.add(
+        CurvePicture.sheet(
+            Samples.caseFile(), Samples.bands(Samples.curve()), 5, Measures.METRIC, style));
     for (CurveQuantity quantity : CurveQuantity.values()) {
       all.add(
           CurvePicture.svg(
-              Samples.caseFile(), Samples.curve(), quantity, 5, Measures.METRIC, style));
+              Samples.caseFile(),
+              Samples.bands(Samples.curve()),
+              quantity,
+              5,
+              Measures.METRIC,
+              style));
     }
     all.add(PlanformPicture.svg("wing <1>", WING, PlanformPicture.Role.FRONT, style));
     return all;

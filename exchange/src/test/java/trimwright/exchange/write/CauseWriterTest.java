@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -30,7 +31,8 @@ class CauseWriterTest {
                 caseFile,
                 18 * Samples.KMH,
                 Samples.split(
-                    caseFile, Samples.point(18, ridden, share), Samples.point(25, wished, 0.5))));
+                    caseFile, Samples.point(18, ridden, share), Samples.point(25, wished, 0.5)),
+                Optional.of(Samples.splitBands())));
     for (String name : List.of("pitch_deg", "foot_share", "foot_pressure_mm")) {
       JsonNode parts = json.get(name);
       assertThat(number(parts, "speed_part").add(number(parts, "set_part")))
@@ -82,7 +84,10 @@ class CauseWriterTest {
   @Test
   void shownPartsAddUpInTheTable() {
     CaseFile caseFile = Samples.measured(5);
-    List<String> lines = CauseWriter.table(caseFile, Documents.split(caseFile)).lines().toList();
+    List<String> lines =
+        CauseWriter.table(caseFile, Documents.split(caseFile), Optional.of(Samples.splitBands()))
+            .lines()
+            .toList();
     assertThat(cell(lines, "speed part").add(cell(lines, "set part")))
         .isEqualByComparingTo(cell(lines, "ridden").subtract(cell(lines, "wanted")));
   }

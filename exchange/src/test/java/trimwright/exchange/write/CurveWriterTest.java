@@ -135,7 +135,7 @@ class CurveWriterTest {
   void csvHoldsTheSameNamesAndNumbers() throws IOException {
     try (CSVParser csv =
         CSVParser.parse(
-            new StringReader(CurveWriter.csv(Samples.curve())),
+            new StringReader(CurveWriter.csv(Samples.bands(Samples.curve()))),
             CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get())) {
       List<CSVRecord> rows = csv.getRecords();
       assertThat(rows).hasSize(json.get("points").size());
@@ -150,6 +150,9 @@ class CurveWriterTest {
               .isEqualTo(
                   point.get(name).isNull() ? "" : Double.toString(point.get(name).doubleValue()));
         }
+        JsonNode band = point.get("pitch_deg_band");
+        assertThat(row.get("pitch_deg_band.high"))
+            .isEqualTo(band.isNull() ? "" : Double.toString(band.get(1).doubleValue()));
         if (!point.get("moment_terms_nm").isNull()) {
           assertThat(Double.parseDouble(row.get("moment_terms_nm.feet")))
               .isEqualTo(point.get("moment_terms_nm").get("feet").doubleValue());
@@ -160,7 +163,7 @@ class CurveWriterTest {
 
   @Test
   void tableIsAlignedAndFitsATerminal() {
-    String table = CurveWriter.table(Samples.caseFile(), Samples.curve());
+    String table = CurveWriter.table(Samples.caseFile(), Samples.bands(Samples.curve()));
     List<String> lines = table.lines().toList();
     assertThat(table).contains("Below 22.7 km/h the surface makes waves");
     assertThat(lines.get(2)).startsWith("speed").endsWith("outcome");
@@ -169,6 +172,26 @@ class CurveWriterTest {
     int outcome = lines.get(2).indexOf("outcome");
     assertThat(lines.get(4).indexOf("too slow")).isEqualTo(outcome);
     assertThat(lines.get(16).indexOf("rideable")).isEqualTo(outcome);
+  }
+
+  @Test
+  void bandsAreLowestAndHighestUnderTheNumbersName() {
+    JsonNode point = pointAt(20);
+    double pitch = point.get("pitch_deg").doubleValue();
+    assertThat(point.get("pitch_deg_band").get(0).doubleValue())
+        .isCloseTo(pitch - 1, within(PRINTED));
+    assertThat(point.get("pitch_deg_band").get(1).doubleValue())
+        .isCloseTo(pitch + 1, within(PRINTED));
+    assertThat(point.get("foot_share_band")).hasSize(2);
+    JsonNode part = point.get("band_parts").get("foot_share").get(0);
+    assertThat(part.get("input").stringValue()).isEqualTo("downwash");
+    assertThat(part.get("variance_share").doubleValue()).isCloseTo(0.64, within(PRINTED));
+    assertThat(pointAt(10).get("pitch_deg_band").isNull()).isTrue();
+    assertThat(pointAt(10).get("band_parts").isNull()).isTrue();
+    assertThat(json.get("even_feet_speeds").get(0).get("speed_kmh_band").isNull()).isTrue();
+    assertThat(json.get("level_speed_kmh_band").get(0).doubleValue())
+        .isCloseTo(18, within(PRINTED));
+    assertThat(json.get("rideable_to_kmh_band").isNull()).isTrue();
   }
 
   private JsonNode pointAt(double kmh) {

@@ -52,7 +52,7 @@ final class Documents {
   }
 
   static String curve(Curve curve) {
-    return CurveWriter.json(Samples.caseFile(), curve);
+    return CurveWriter.json(Samples.caseFile(), Samples.bands(curve));
   }
 
   static String bench(CaseFile caseFile, Curve curve, Measures measures) {
@@ -76,7 +76,8 @@ final class Documents {
   }
 
   static String cause(CaseFile caseFile) {
-    return CauseWriter.json(caseFile, 18 * Samples.KMH, split(caseFile));
+    return CauseWriter.json(
+        caseFile, 18 * Samples.KMH, split(caseFile), Optional.of(Samples.splitBands()));
   }
 
   static CauseOutcome.Split split(CaseFile caseFile) {
@@ -85,11 +86,15 @@ final class Documents {
 
   static String noSplit(boolean wished) {
     return CauseWriter.json(
-        Samples.caseFile(), 12 * Samples.KMH, Samples.noSplit(12, wished, NoTrimReason.TOO_SLOW));
+        Samples.caseFile(),
+        12 * Samples.KMH,
+        Samples.noSplit(12, wished, NoTrimReason.TOO_SLOW),
+        Optional.empty());
   }
 
   static String bothFail() {
-    return CauseWriter.json(Samples.caseFile(), 12 * Samples.KMH, Samples.bothFail());
+    return CauseWriter.json(
+        Samples.caseFile(), 12 * Samples.KMH, Samples.bothFail(), Optional.empty());
   }
 
   static WaterTable water() {
@@ -129,9 +134,11 @@ final class Documents {
     Map<String, String> all = new LinkedHashMap<>();
     json().forEach((schema, texts) -> all.put(schema.name(), String.join("", texts)));
     CaseFile measured = Samples.measured(5);
-    all.put("curve csv", CurveWriter.csv(Samples.curve()));
-    all.put("curve table", CurveWriter.table(Samples.caseFile(), Samples.curve()));
-    all.put("cause table", CauseWriter.table(measured, split(measured)));
+    all.put("curve csv", CurveWriter.csv(Samples.bands(Samples.curve())));
+    all.put("curve table", CurveWriter.table(Samples.caseFile(), Samples.bands(Samples.curve())));
+    all.put(
+        "cause table",
+        CauseWriter.table(measured, split(measured), Optional.of(Samples.splitBands())));
     all.put("water csv", WaterWriter.csv(water()));
     all.put("water table", WaterWriter.table(water()));
     all.put("section csv", SectionWriter.csv(section()));
@@ -147,7 +154,7 @@ final class Documents {
           quantity.name(),
           CurvePicture.svg(
               Samples.caseFile(),
-              Samples.curve(),
+              Samples.bands(Samples.curve()),
               quantity,
               20 * Samples.KMH,
               Measures.METRIC,

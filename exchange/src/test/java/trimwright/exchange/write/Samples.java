@@ -1,6 +1,8 @@
 package trimwright.exchange.write;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +15,12 @@ import trimwright.exchange.read.Digest;
 import trimwright.exchange.read.Mounting;
 import trimwright.exchange.read.Posture;
 import trimwright.exchange.read.Skill;
+import trimwright.kernel.band.Bands;
+import trimwright.kernel.band.Input;
+import trimwright.kernel.band.PointBand;
+import trimwright.kernel.band.Quantity;
+import trimwright.kernel.band.SplitBands;
+import trimwright.kernel.band.Spread;
 import trimwright.kernel.cause.CauseOutcome;
 import trimwright.kernel.cause.CauseParts;
 import trimwright.kernel.rig.Battery;
@@ -202,6 +210,45 @@ public final class Samples {
         OptionalDouble.of(26.87 * KMH),
         List.of(new SpeedInterval(17 * KMH, 34 * KMH)),
         Optional.of(new SpeedInterval(17 * KMH, 34 * KMH)));
+  }
+
+  /** The bands of a sample point: a degree of pitch, a twelfth of the load, a seventh of power. */
+  public static PointBand band(TrimPoint p) {
+    Map<Quantity, Spread> spreads = new EnumMap<>(Quantity.class);
+    for (Quantity quantity : Quantity.values()) {
+      double value = quantity.of(p);
+      double effect =
+          switch (quantity) {
+            case PITCH, STALL_MARGIN -> Math.toRadians(0.3);
+            case FOOT_SHARE -> 0.025;
+            case FOOT_PRESSURE -> 0.012;
+            default -> 0.04 * Math.abs(value);
+          };
+      spreads.put(
+          quantity,
+          Spread.of(
+              value, Map.of(Input.STABILIZER_SETTING, effect, Input.DOWNWASH, -4 * effect / 3)));
+    }
+    return new PointBand(spreads);
+  }
+
+  /** The curve with bands, where there is a trim. */
+  public static Bands bands(Curve curve) {
+    Optional<Spread> speed = Optional.of(Spread.of(20 * KMH, Map.of(Input.MAST_BASE_ANGLE, KMH)));
+    List<Optional<Spread>> even = new ArrayList<>(Collections.nCopies(1, Optional.empty()));
+    even.add(speed);
+    return new Bands(
+        curve,
+        curve.outcomes().stream().map(o -> o.findPoint().map(Samples::band)).toList(),
+        curve.levelSpeed().isPresent() ? speed : Optional.empty(),
+        even.subList(0, curve.evenFeetSpeeds().size()),
+        curve.rideableWindow().flatMap(w -> speed),
+        Optional.empty());
+  }
+
+  /** The bands of the split between 18 and 25 km/h. */
+  public static SplitBands splitBands() {
+    return new SplitBands(band(pointAt(18)), band(pointAt(25)));
   }
 
   /** A curve on which nothing trims. */

@@ -1,5 +1,6 @@
 package trimwright.kernel.band;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import trimwright.kernel.trim.Curve;
@@ -32,6 +33,27 @@ public record Bands(
               + " outcomes, were "
               + points.size());
     }
+  }
+
+  /**
+   * A curve whose bands nobody has asked for.
+   *
+   * @param curve the curve
+   * @return it, without any band
+   */
+  public static Bands without(Curve curve) {
+    return new Bands(
+        curve,
+        Collections.nCopies(curve.outcomes().size(), Optional.empty()),
+        Optional.empty(),
+        Collections.nCopies(curve.evenFeetSpeeds().size(), Optional.empty()),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /** Whether any point has a band. */
+  public boolean any() {
+    return points.stream().anyMatch(Optional::isPresent);
   }
 
   /**

@@ -236,6 +236,19 @@ public enum Input {
     return Optional.of(actual(rideCase).deviation(knowledge.of(origin)));
   }
 
+  /**
+   * What of this input's variance would be left if its part were measured with a calliper.
+   *
+   * @param rideCase the case
+   * @param knowledge how its parts are known now
+   * @return share of the present variance, at most 1 [1]; 1 where a calliper tells nothing
+   */
+  public double left(RideCase rideCase, Knowledge knowledge) {
+    Tolerance table = actual(rideCase);
+    double ratio = table.deviation(KnownBy.CALLIPER) / table.deviation(knowledge.of(origin));
+    return Math.min(1, ratio * ratio);
+  }
+
   private Tolerance actual(RideCase rideCase) {
     return switch (this) {
       case FRONT_WING_ZERO_LIFT -> zeroLift(rideCase.setup().frontWing());

@@ -3,6 +3,7 @@ package trimwright.kernel.band;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -26,6 +27,19 @@ public final class Spread {
   Spread(double value, double[] effects) {
     this.value = value;
     this.effects = effects.clone();
+  }
+
+  /**
+   * A number with its effects.
+   *
+   * @param value the number as computed
+   * @param effects change by one standard deviation of each input that has an effect
+   * @return the number and its spread
+   */
+  public static Spread of(double value, Map<Input, Double> effects) {
+    double[] all = new double[Input.values().length];
+    effects.forEach((input, effect) -> all[input.ordinal()] = effect);
+    return new Spread(value, all);
   }
 
   /**

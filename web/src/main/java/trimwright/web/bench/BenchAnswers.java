@@ -7,6 +7,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
+import trimwright.desk.BenchBands;
 import trimwright.desk.BenchStudy;
 import trimwright.desk.KeptTables;
 import trimwright.exchange.read.CaseFile;
@@ -25,6 +26,10 @@ final class BenchAnswers {
 
   private final Semaphore free = new Semaphore(AT_ONCE, true);
   private final KeptTables tables = new KeptTables();
+
+  /** Tables of cases with one number moved, for the bands; kept apart, since they are many. */
+  private final KeptTables moved = new KeptTables();
+
   private final ShimTables shims = new ShimTables(tables, this::isQuiet);
 
   /** First answers kept; each is some 200 kB. */
@@ -106,6 +111,15 @@ final class BenchAnswers {
    */
   BenchStudy study(Measures measures, CaseFile caseFile) {
     return inTurn(() -> BenchStudy.of(caseFile, measures, tables));
+  }
+
+  /**
+   * The bands of a case.
+   *
+   * @throws TooBusy as {@link #accepted}
+   */
+  BenchBands bands(Measures measures, CaseFile caseFile) {
+    return inTurn(() -> BenchBands.of(caseFile, measures, tables, moved));
   }
 
   /**

@@ -156,13 +156,13 @@ class CaseController {
               caseFile,
               "-curve.csv",
               "text/csv",
-              CurveWriter.csv(answers.study(measures, caseFile).curve()));
+              CurveWriter.csv(answers.bands(measures, caseFile).bands()));
       case "json" ->
           file(
               caseFile,
               "-curve.json",
               JSON,
-              CurveWriter.json(caseFile, answers.study(measures, caseFile).curve()));
+              CurveWriter.json(caseFile, answers.bands(measures, caseFile).bands()));
       default -> throw new BadQuestion();
     };
   }
