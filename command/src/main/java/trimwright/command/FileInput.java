@@ -7,13 +7,13 @@ import java.util.Optional;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.read.CaseReader;
 import trimwright.exchange.read.Problem;
+import trimwright.exchange.read.ReadSection;
 import trimwright.exchange.read.Reading;
 import trimwright.exchange.read.SectionFiles;
 import trimwright.exchange.read.SectionFolder;
 import trimwright.exchange.read.SectionText;
 import trimwright.exchange.read.WingFile;
 import trimwright.exchange.read.WingReader;
-import trimwright.kernel.section.Section;
 
 /** Reads a handed-in file to the end of its meaning, or says everything that is wrong with it. */
 final class FileInput {
@@ -60,10 +60,10 @@ final class FileInput {
     return accept(input.name(), WingReader.read(input.text(), outlines(input)));
   }
 
-  /** The section in a coordinates file. */
-  static Section readSection(String name, Console console) {
+  /** The section in a coordinates file, and what was put right in it. */
+  static ReadSection readSection(String name, Console console) {
     TextInput input = TextInput.read(name, console);
-    return accept(input.name(), SectionText.read(input.name(), input.text()));
+    return accept(input.name(), SectionText.readMended(input.name(), input.text()));
   }
 
   /** Outlines that a file names lie beside it or below; a text without a place names none. */

@@ -1,5 +1,6 @@
 package trimwright.command;
 
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
@@ -11,10 +12,11 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import trimwright.desk.AngleRange;
 import trimwright.desk.SectionStudy;
+import trimwright.exchange.read.ReadSection;
+import trimwright.exchange.words.RepairWords;
 import trimwright.exchange.write.SectionTable;
 import trimwright.exchange.write.SectionWriter;
 import trimwright.kernel.section.Finish;
-import trimwright.kernel.section.Section;
 import trimwright.kernel.section.Sections;
 
 /** Prints what a wing section does in two-dimensional flow. */
@@ -93,7 +95,11 @@ final class SectionCommand implements Callable<Integer> {
   public Integer call() {
     new OptionChecks(spec).check(this::requireReynolds).check(angles::range).finish();
     AngleRange range = angles.range();
-    SectionTable table = SectionStudy.of(section(), finish, inviscid).table(range, reynolds);
+    ReadSection read = section();
+    SectionTable table =
+        SectionStudy.of(read.section(), finish, inviscid)
+            .table(range, reynolds)
+            .withRepairs(RepairWords.of(read));
     console.print(
         form.text(
             () -> SectionWriter.table(table),
@@ -116,13 +122,13 @@ final class SectionCommand implements Callable<Integer> {
     }
   }
 
-  private Section section() {
+  private ReadSection section() {
     var code = CODE.matcher(shape);
     if (!code.matches()) {
       return FileInput.readSection(shape, console);
     }
     try {
-      return Sections.naca("naca" + code.group(1));
+      return new ReadSection(Sections.naca("naca" + code.group(1)), false, List.of());
     } catch (IllegalArgumentException e) {
       throw new BadInput("SHAPE " + shape + ": " + e.getMessage() + ".");
     }

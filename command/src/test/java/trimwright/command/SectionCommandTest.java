@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -78,6 +81,21 @@ class SectionCommandTest {
         Documents.of(CommandRun.withInput(outline, "section", "-", "--json"), "section");
     assertThat(fromInput.get("points")).isEqualTo(fromFile.get("points"));
     assertThat(fromFile.get("zero_lift_angle_deg").asDouble()).isBetween(-6.0, -0.5);
+  }
+
+  @Test
+  void saysWhatItPutRightInAFile() throws Exception {
+    List<String> lines = new ArrayList<>(outline().lines().toList());
+    Collections.reverse(lines);
+    Path file = Files.writeString(folder.resolve("back.dat"), String.join("\n", lines));
+    String words = "The lower surface came first; the order was turned round.";
+    JsonNode document =
+        Documents.of(CommandRun.of("section", file.toString(), "--json"), "section");
+    assertThat(document.get("repairs").get(0).asString()).isEqualTo(words);
+    assertThat(CommandRun.of("section", file.toString()).outLines()).last().isEqualTo(words);
+    assertThat(
+            Documents.of(CommandRun.of("section", "naca2412", "--json"), "section").get("repairs"))
+        .isEmpty();
   }
 
   /** A parabolic lens of 10 % thickness on a parabolic mean line of 2 % camber. */

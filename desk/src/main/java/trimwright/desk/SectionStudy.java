@@ -1,6 +1,7 @@
 package trimwright.desk;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.OptionalDouble;
@@ -59,7 +60,8 @@ public final class SectionStudy {
         flow.zeroLiftAngle(),
         flow.liftSlope(),
         OptionalDouble.empty(),
-        range.list().stream().map(angle -> row(angle, flow)).toList());
+        range.list().stream().map(angle -> row(angle, flow)).toList(),
+        List.of());
   }
 
   private static PolarRow row(double angle, PanelMethod flow) {
@@ -81,7 +83,8 @@ public final class SectionStudy {
         section.zeroLiftAngle(),
         section.liftSlope(),
         OptionalDouble.of(section.maximumLift(reynolds, finish)),
-        range.list().stream().map(angle -> row(angle, reynolds)).toList());
+        range.list().stream().map(angle -> row(angle, reynolds)).toList(),
+        List.of());
   }
 
   private PolarRow row(double angle, double reynolds) {

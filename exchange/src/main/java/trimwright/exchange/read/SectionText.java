@@ -1,7 +1,6 @@
 package trimwright.exchange.read;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -9,6 +8,7 @@ import java.util.regex.Pattern;
 import trimwright.exchange.read.Reading.Accepted;
 import trimwright.exchange.read.Reading.Refused;
 import trimwright.exchange.read.internal.Words;
+import trimwright.kernel.section.ReadOutline;
 import trimwright.kernel.section.Section;
 import trimwright.kernel.section.Sections;
 
@@ -16,8 +16,8 @@ import trimwright.kernel.section.Sections;
  * Reads coordinates files of wing sections: two columns of numbers, separated by spaces, tabs,
  * commas or semicolons, after any title lines; lines that begin with {@code #}, {@code %}, {@code
  * !} or {@code //} are comments. The outline runs from the trailing edge round the leading edge and
- * back; two lists that both begin at the leading edge are joined to that. Decimal commas are
- * understood where they are not ambiguous.
+ * back; two lists, one for each surface, are joined to that ({@link PointLists}). Decimal commas
+ * are understood where they are not ambiguous.
  */
 public final class SectionText {
   /** A finely scanned outline has some hundred points. */
@@ -29,7 +29,8 @@ public final class SectionText {
   private static final Pattern NUMBER =
       Pattern.compile("[-+]?(?:\\.[0-9]+|[0-9]+(?:\\.[0-9]*)?)(?:[eEdD][-+]?[0-9]{1,3})?");
 
-  private record Point(double x, double y) {}
+  /** Two numbers of a line. */
+  record Point(double x, double y) {}
 
   private SectionText() {}
 
@@ -41,6 +42,20 @@ public final class SectionText {
    * @return the section, or what is wrong; no text makes it throw
    */
   public static Reading<Section> read(String name, String text) {
+    Reading<ReadSection> reading = readMended(name, text);
+    return reading instanceof Accepted<ReadSection> accepted
+        ? new Accepted<>(accepted.value().section())
+        : new Refused<>(reading.problems());
+  }
+
+  /**
+   * Reads a coordinates file, and tells what was put right in it.
+   *
+   * @param name short name of the section for people
+   * @param text the file's text
+   * @return section and repairs, or what is wrong; no text makes it throw
+   */
+  public static Reading<ReadSection> readMended(String name, String text) {
     if (text.length() > LARGEST_TEXT) {
       return refuse(
           OptionalInt.empty(),
@@ -78,21 +93,22 @@ public final class SectionText {
           "The file has no coordinates; wanted are lines of two numbers, x and y, from the trailing"
               + " edge over the upper surface to the leading edge and back below.");
     }
-    return section(name, aroundTheLeadingEdge(points));
+    return section(name, PointLists.of(points));
   }
 
-  private static Reading<Section> section(String name, List<Point> outline) {
-    double[] x = outline.stream().mapToDouble(Point::x).toArray();
-    double[] y = outline.stream().mapToDouble(Point::y).toArray();
+  private static Reading<ReadSection> section(String name, PointLists lists) {
+    double[] x = lists.outline().stream().mapToDouble(Point::x).toArray();
+    double[] y = lists.outline().stream().mapToDouble(Point::y).toArray();
     try {
-      return new Accepted<>(Sections.fromOutline(name, x, y));
+      ReadOutline read = Sections.readOutline(name, x, y);
+      return new Accepted<>(new ReadSection(read.section(), lists.joined(), read.repairs()));
     } catch (IllegalArgumentException e) {
       return refuse(
           OptionalInt.empty(), "The coordinates give no section: " + e.getMessage() + ".");
     }
   }
 
-  private static Reading<Section> refuse(OptionalInt line, String message) {
+  private static <T> Reading<T> refuse(OptionalInt line, String message) {
     return new Refused<>(List.of(new Problem("", line, message)));
   }
 
@@ -128,48 +144,5 @@ public final class SectionText {
       values.add(value);
     }
     return Optional.of(values);
-  }
-
-  /** Joins two lists that both begin at the leading edge; any other order stays as it is. */
-  private static List<Point> aroundTheLeadingEdge(List<Point> given) {
-    List<Point> points = withoutCounts(given);
-    double least = points.stream().mapToDouble(Point::x).min().orElse(0);
-    double most = points.stream().mapToDouble(Point::x).max().orElse(0);
-    double length = most - least;
-    if (points.get(0).x() - least > 0.2 * length) {
-      return points;
-    }
-    int jump = 0;
-    for (int i = 1; i < points.size(); i++) {
-      // No outline steps forward by half its length at once; a second list does
-      if (points.get(i - 1).x() - points.get(i).x() > 0.5 * length) {
-        jump = i;
-      }
-    }
-    if (jump == 0) {
-      return points;
-    }
-    List<Point> joined = new ArrayList<>(points.subList(0, jump));
-    Collections.reverse(joined);
-    int next = points.get(jump).equals(points.get(0)) ? jump + 1 : jump;
-    joined.addAll(points.subList(next, points.size()));
-    return joined;
-  }
-
-  /**
-   * Some files begin with the numbers of points above and below; that pair is no point. It is known
-   * by its sum, the leading edge counted once or twice, or by standing far from everything else.
-   */
-  private static List<Point> withoutCounts(List<Point> points) {
-    Point first = points.get(0);
-    List<Point> rest = points.subList(1, points.size());
-    double sum = first.x() + first.y();
-    boolean counts =
-        first.x() >= 2
-            && first.y() >= 2
-            && first.x() == Math.rint(first.x())
-            && first.y() == Math.rint(first.y());
-    boolean apart = rest.stream().allMatch(p -> Math.hypot(p.x(), p.y()) < 2);
-    return counts && (sum == rest.size() || sum == rest.size() + 1 || apart) ? rest : points;
   }
 }

@@ -23,7 +23,8 @@ public final class SectionWriter {
     fields
         .number("zero_lift_angle_deg", Shown.degrees(table.zeroLiftAngle()))
         .number("lift_slope_per_rad", table.liftSlope())
-        .number("cl_max", table.maximumLift());
+        .number("cl_max", table.maximumLift())
+        .texts("repairs", table.repairs());
     return document.text();
   }
 
@@ -57,6 +58,7 @@ public final class SectionWriter {
         + (table.maximumLift().isPresent()
             ? ", largest cl " + Shown.decimals(table.maximumLift().getAsDouble(), 2)
             : "")
-        + "\n";
+        + "\n"
+        + (table.repairs().isEmpty() ? "" : "\n" + String.join("\n", table.repairs()) + "\n");
   }
 }

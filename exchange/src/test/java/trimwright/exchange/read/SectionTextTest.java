@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import trimwright.exchange.words.RepairWords;
 import trimwright.kernel.section.Section;
 
 /** Coordinates files as they come: one outline in many dresses. */
@@ -92,6 +93,72 @@ class SectionTextTest {
     assertSame("80. 80.\n" + outline(THICKNESS));
   }
 
+  /** Every way in which two surfaces are listed gives one section. */
+  @Test
+  void joinsListsFromEitherEdge() {
+    List<double[]> points = points(THICKNESS);
+    List<double[]> upper = points.subList(0, 41);
+    List<double[]> lower = points.subList(40, 81);
+    for (List<double[]> first : List.of(upper, reversed(upper))) {
+      for (List<double[]> second : List.of(lower, reversed(lower))) {
+        for (String gap : new String[] {"", "\n"}) {
+          String up = text(first, "%.6f %.6f%n");
+          String down = text(second, "%.6f %.6f%n");
+          assertSame(up + gap + down);
+          assertSame(down + gap + up);
+        }
+      }
+    }
+  }
+
+  private static List<double[]> reversed(List<double[]> points) {
+    List<double[]> backwards = new ArrayList<>(points);
+    Collections.reverse(backwards);
+    return backwards;
+  }
+
+  private static List<String> repairs(String text) {
+    Reading<ReadSection> reading = SectionText.readMended("test", text);
+    assertThat(reading.problems()).isEmpty();
+    return RepairWords.of(reading.findValue().orElseThrow());
+  }
+
+  @Test
+  void saysWhatItPutRight() {
+    List<double[]> points = points(THICKNESS);
+    assertThat(repairs(outline(THICKNESS))).isEmpty();
+    assertThat(repairs(text(reversed(points), "%.6f %.6f%n")))
+        .containsExactly("The lower surface came first; the order was turned round.");
+    String lists =
+        text(reversed(points.subList(0, 41)), "%.6f %.6f%n")
+            + text(points.subList(40, 81), "%.6f %.6f%n");
+    assertThat(repairs(lists))
+        .containsExactly("The two surfaces were listed apart and were joined.");
+    List<double[]> twice = new ArrayList<>(points);
+    twice.add(20, points.get(20));
+    assertThat(repairs(text(twice, "%.6f %.6f%n")))
+        .containsExactly("One point was repeated and left out.");
+    List<double[]> open = new ArrayList<>();
+    for (int i = 0; i < points.size(); i++) {
+      double[] point = points.get(i);
+      open.add(new double[] {point[0], point[1] + (i <= 40 ? 0.002 : -0.002) * point[0]});
+    }
+    assertThat(repairs(text(open, "%.6f %.6f%n")))
+        .containsExactly(
+            "The trailing edge was open by 0.40 % of the chord; a wedge over the whole chord closes it.");
+    List<double[]> turned =
+        points.stream().map(p -> new double[] {p[0] - 0.1 * p[1], p[1] + 0.1 * p[0]}).toList();
+    assertThat(repairs(text(turned, "%.6f %.6f%n")))
+        .singleElement()
+        .asString()
+        .startsWith("The outline lay at 5.")
+        .endsWith("degrees; angles count from its own chord line.");
+    assertThat(repairs(text(points, "%.3f %.3f%n")))
+        .singleElement()
+        .asString()
+        .startsWith("The points scatter by about 0.0");
+  }
+
   @Test
   void saysWhatIsWrong() {
     assertThat(message("")).startsWith("The file has no coordinates");
@@ -99,6 +166,9 @@ class SectionTextTest {
     assertThat(message("1 0 0\n0 0 0\n")).startsWith("line 1: The line \"1 0 0\" is not a pair");
     assertThat(message("1 0\n0 0\nthe end\n")).startsWith("line 3: The line \"the end\"");
     assertThat(message("1 0\n0.5 0.1\n0 0\n")).startsWith("The coordinates give no section: ");
+    assertThat(message("1 0\n0.5 NaN\n0 0\n")).startsWith("line 2: The line \"0.5 NaN\"");
+    assertThat(message("1 0\n0.5 1e999\n0 0\n")).startsWith("line 2: The line \"0.5 1e999\"");
+    assertThat(message(text(points(THICKNESS), "%.1f %.2f%n"))).contains("outline must");
     assertThat(message("1 0\n".repeat(6000))).contains("more than 5000 points");
     assertThat(message("x".repeat(300_000))).contains("permitted are up to 262144");
     assertThat(message("1 0\n".repeat(40))).startsWith("The coordinates give no section: ");

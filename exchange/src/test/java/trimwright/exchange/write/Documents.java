@@ -103,7 +103,15 @@ final class Documents {
 
   static SectionTable section() {
     return new SectionTable(
-        "naca2412", Digest.of("section"), 6e5, -0.036, 6.31, OptionalDouble.of(1.35), rows());
+            "naca2412",
+            Digest.of("section"),
+            6e5,
+            -0.036,
+            6.31,
+            OptionalDouble.of(1.35),
+            rows(),
+            List.of())
+        .withRepairs(List.of("The lower surface came first; the order was turned round."));
   }
 
   static WingTable wing(OptionalDouble immersion) {

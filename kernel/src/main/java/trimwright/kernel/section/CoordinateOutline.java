@@ -1,7 +1,6 @@
 package trimwright.kernel.section;
 
-import java.util.Arrays;
-import java.util.Locale;
+import java.util.List;
 import trimwright.kernel.numeric.CubicSpline;
 
 /**
@@ -9,13 +8,14 @@ import trimwright.kernel.numeric.CubicSpline;
  * each surface a smooth function of the distance along it.
  */
 final class CoordinateOutline {
-  private static final int FEWEST_POINTS = 15;
-
-  /** Points nearer to each other than this are one point [chords]. */
-  private static final double SAME = 1e-7;
-
   /** The widest trailing edge that is closed rather than refused [chords]. */
   private static final double WIDEST_TRAILING_EDGE = 0.03;
+
+  /** A narrower gap between the ends is rounding, and needs no word [chords]. */
+  private static final double OPEN = 2e-5;
+
+  /** A smaller angle to the chord line is rounding, and needs no word [rad]. */
+  private static final double UNTURNED = 1e-3;
 
   /**
    * How level with the trailing edge the nose of an outline lies that is drawn along x [chords].
@@ -37,21 +37,21 @@ final class CoordinateOutline {
   /** Gap over distance from the trailing edge that touching surfaces are given [1]. */
   private static final double NARROWEST_WEDGE = 2e-3;
 
-  /** Fine steps along each surface between which heights are read off [1]. */
-  private static final int FINE_STEPS = 1000;
-
   /**
    * The mean line is fitted at these many steps of equal angle [1]: smooth against the file's
    * rounding.
    */
   private static final int MEAN_LINE_STEPS = 24;
 
-  private final Side upper;
-  private final Side lower;
+  private final OutlineSide upper;
+  private final OutlineSide lower;
 
-  private CoordinateOutline(Side upper, Side lower) {
+  private final List<OutlineRepair> repairs;
+
+  private CoordinateOutline(OutlineSide upper, OutlineSide lower, List<OutlineRepair> repairs) {
     this.upper = upper;
     this.lower = lower;
+    this.repairs = List.copyOf(repairs);
   }
 
   /**
@@ -61,71 +61,11 @@ final class CoordinateOutline {
    *     wrong
    */
   static CoordinateOutline of(double[] x, double[] y) {
-    if (x.length != y.length) {
-      throw new IllegalArgumentException(
-          "an outline must have as many x as y, had " + x.length + " and " + y.length);
-    }
-    double[][] points = distinct(x, y);
-    int n = points[0].length;
-    if (n < FEWEST_POINTS) {
-      throw new IllegalArgumentException(
-          "an outline must have at least " + FEWEST_POINTS + " different points, had " + n);
-    }
-    if (area(points) < 0) {
-      reverse(points[0]);
-      reverse(points[1]);
-    }
-    return aligned(points);
+    OutlinePoints points = OutlinePoints.of(x, y);
+    return aligned(new double[][] {points.x(), points.y()}, points.repairs());
   }
 
-  /** A length for a sentence [chords]: four decimals tell where to look. */
-  private static String shown(double length) {
-    return String.format(Locale.ROOT, "%.4f", length);
-  }
-
-  /** Drops repeated neighbours, and refuses what is not a number. */
-  private static double[][] distinct(double[] x, double[] y) {
-    double size = 0;
-    for (int i = 0; i < x.length; i++) {
-      if (!Double.isFinite(x[i]) || !Double.isFinite(y[i])) {
-        throw new IllegalArgumentException(
-            "point " + (i + 1) + " of an outline must be two numbers, was " + x[i] + ", " + y[i]);
-      }
-      size = Math.max(size, Math.hypot(x[i] - x[0], y[i] - y[0]));
-    }
-    double[] keptX = new double[x.length];
-    double[] keptY = new double[x.length];
-    int n = 0;
-    for (int i = 0; i < x.length; i++) {
-      if (n == 0 || Math.hypot(x[i] - keptX[n - 1], y[i] - keptY[n - 1]) > SAME * size) {
-        keptX[n] = x[i];
-        keptY[n] = y[i];
-        n++;
-      }
-    }
-    return new double[][] {Arrays.copyOf(keptX, n), Arrays.copyOf(keptY, n)};
-  }
-
-  /** Twice the enclosed area; positive when the points run over the upper surface first. */
-  private static double area(double[][] p) {
-    double sum = 0;
-    int n = p[0].length;
-    for (int i = 0; i < n; i++) {
-      int j = (i + 1) % n;
-      sum += p[0][i] * p[1][j] - p[0][j] * p[1][i];
-    }
-    return sum;
-  }
-
-  private static void reverse(double[] values) {
-    for (int i = 0, j = values.length - 1; i < j; i++, j--) {
-      double kept = values[i];
-      values[i] = values[j];
-      values[j] = kept;
-    }
-  }
-
-  private static CoordinateOutline aligned(double[][] p) {
+  private static CoordinateOutline aligned(double[][] p, List<OutlineRepair> repairs) {
     int n = p[0].length;
     double[] arc = new double[n];
     for (int i = 1; i < n; i++) {
@@ -136,7 +76,8 @@ final class CoordinateOutline {
     double edgeX = 0.5 * (p[0][0] + p[0][n - 1]);
     double edgeY = 0.5 * (p[1][0] + p[1][n - 1]);
     int origin = findOrigin(p, edgeX, edgeY);
-    double nose = origin > 0 ? arc[origin] : furthest(splineX, splineY, arc, edgeX, edgeY);
+    double nose =
+        origin > 0 ? arc[origin] : new OutlineNose(splineX, splineY, arc).place(edgeX, edgeY);
     double noseX = splineX.value(nose);
     double noseY = splineY.value(nose);
     double chord = Math.hypot(edgeX - noseX, edgeY - noseY);
@@ -147,7 +88,14 @@ final class CoordinateOutline {
               + " its ends at most "
               + WIDEST_TRAILING_EDGE
               + " chords apart, were "
-              + shown(gap));
+              + OutlinePoints.shown(gap));
+    }
+    if (gap > OPEN) {
+      repairs.add(new OutlineRepair(OutlineRepair.Kind.CLOSED, 0, gap));
+    }
+    double angle = Math.atan2(edgeY - noseY, edgeX - noseX);
+    if (Math.abs(angle) > UNTURNED) {
+      repairs.add(new OutlineRepair(OutlineRepair.Kind.TURNED, 0, angle));
     }
     double cos = (edgeX - noseX) / (chord * chord);
     double sin = (edgeY - noseY) / (chord * chord);
@@ -162,7 +110,9 @@ final class CoordinateOutline {
     CubicSpline along = CubicSpline.natural(arc, alongChord);
     CubicSpline above = CubicSpline.natural(arc, aboveChord);
     return new CoordinateOutline(
-        Side.of(along, above, nose, 0, "upper"), Side.of(along, above, nose, arc[n - 1], "lower"));
+        OutlineSide.of(along, above, nose, 0, "upper"),
+        OutlineSide.of(along, above, nose, arc[n - 1], "lower"),
+        repairs);
   }
 
   /**
@@ -188,38 +138,6 @@ final class CoordinateOutline {
       }
     }
     return origin;
-  }
-
-  /**
-   * Distance along the outline of the place furthest from a point: a coarse walk, then golden
-   * sections.
-   */
-  private static double furthest(
-      CubicSpline x, CubicSpline y, double[] arc, double fromX, double fromY) {
-    int best = 1;
-    double largest = 0;
-    for (int i = 1; i < arc.length - 1; i++) {
-      double distance = Math.hypot(x.value(arc[i]) - fromX, y.value(arc[i]) - fromY);
-      if (distance > largest) {
-        largest = distance;
-        best = i;
-      }
-    }
-    double a = arc[best - 1];
-    double b = arc[best + 1];
-    double golden = 0.5 * (Math.sqrt(5) - 1);
-    for (int i = 0; i < 60; i++) {
-      double c = b - golden * (b - a);
-      double d = a + golden * (b - a);
-      double atC = Math.hypot(x.value(c) - fromX, y.value(c) - fromY);
-      double atD = Math.hypot(x.value(d) - fromX, y.value(d) - fromY);
-      if (atC > atD) {
-        b = d;
-      } else {
-        a = c;
-      }
-    }
-    return 0.5 * (a + b);
   }
 
   /**
@@ -253,7 +171,7 @@ final class CoordinateOutline {
               + " to "
               + NacaShape.THICKEST
               + " chords, was "
-              + shown(thickness));
+              + OutlinePoints.shown(thickness));
     }
     return shape;
   }
@@ -269,7 +187,7 @@ final class CoordinateOutline {
     if (gap < -COORDINATE_ROUNDING) {
       throw new IllegalArgumentException(
           "the surfaces of an outline must not cross, crossed at "
-              + shown(distance)
+              + OutlinePoints.shown(distance)
               + " chords behind the leading edge");
     }
     double least = Math.min(COORDINATE_ROUNDING, NARROWEST_WEDGE * (1 - distance));
@@ -278,6 +196,11 @@ final class CoordinateOutline {
       y[nose - k] = middle + 0.5 * least;
       y[nose + k] = middle - 0.5 * least;
     }
+  }
+
+  /** What was put right. */
+  List<OutlineRepair> repairs() {
+    return repairs;
   }
 
   /** The mean line, a spline through the middles of the two surfaces. */
@@ -302,59 +225,5 @@ final class CoordinateOutline {
         return spline.slope(x);
       }
     };
-  }
-
-  /**
-   * One surface, its coordinates as functions of the square root of the straight distance from the
-   * leading edge: in that variable a round nose is smooth, and it grows steadily even where a
-   * surface first runs a little forward.
-   */
-  private record Side(CubicSpline alongChord, CubicSpline aboveChord) {
-
-    static Side of(CubicSpline along, CubicSpline above, double nose, double end, String which) {
-      double[] root = new double[FINE_STEPS + 1];
-      double[] x = new double[FINE_STEPS + 1];
-      double[] y = new double[FINE_STEPS + 1];
-      int n = 1;
-      for (int i = 1; i <= FINE_STEPS; i++) {
-        double share = 0.5 * (1 - Math.cos(Math.PI * i / FINE_STEPS));
-        double s = nose + (end - nose) * share;
-        double behind = along.value(s);
-        double up = above.value(s);
-        double place = Math.sqrt(Math.hypot(behind, up));
-        if (place <= root[n - 1]) {
-          throw new IllegalArgumentException(
-              "the "
-                  + which
-                  + " surface of an outline must run from edge to edge without turning back, turned at "
-                  + shown(behind)
-                  + " chords behind the leading edge");
-        }
-        root[n] = place;
-        x[n] = behind;
-        y[n] = up;
-        n++;
-      }
-      // An open trailing edge is closed by a wedge: its two ends lie half a gap off the chord
-      // line's end.
-      double edgeX = x[n - 1] - 1;
-      double edgeY = y[n - 1];
-      double reach = root[n - 1];
-      for (int i = 1; i < n; i++) {
-        root[i] /= reach;
-        double share = root[i] * root[i];
-        x[i] -= edgeX * share;
-        y[i] -= edgeY * share;
-      }
-      return new Side(CubicSpline.natural(root, x), CubicSpline.natural(root, y));
-    }
-
-    double along(double distance) {
-      return alongChord.value(Math.sqrt(distance));
-    }
-
-    double above(double distance) {
-      return aboveChord.value(Math.sqrt(distance));
-    }
   }
 }

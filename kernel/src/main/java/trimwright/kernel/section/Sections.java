@@ -81,9 +81,9 @@ public final class Sections {
    * <p>The points may run over the upper or the lower surface first, repeat themselves, be in any
    * unit, and lie at an angle. An outline that holds the point (0, 0) and has its trailing edge at
    * (1, 0) is taken to be drawn on its chord line and keeps it; any other is measured from the
-   * chord line between its trailing edge and the place furthest from that. Angles of attack refer
-   * to this chord line. An open trailing edge, up to 3 % of the chord, is closed by a wedge over
-   * the whole chord.
+   * chord line between its trailing edge and the middle of the nose's bend, where its mean line
+   * ends. Angles of attack refer to this chord line. An open trailing edge, up to 3 % of the chord,
+   * is closed by a wedge over the whole chord.
    *
    * @param name short name for people
    * @param x distances towards the trailing edge, any unit
@@ -93,8 +93,23 @@ public final class Sections {
    *     wrong
    */
   public static Section fromOutline(String name, double[] x, double[] y) {
+    return readOutline(name, x, y).section();
+  }
+
+  /**
+   * A section from the points of its outline, as {@link #fromOutline} makes it, with all that was
+   * put right in the points.
+   *
+   * @param name short name for people
+   * @param x distances towards the trailing edge, any unit
+   * @param y heights, same unit
+   * @return section and repairs
+   * @throws IllegalArgumentException as {@link #fromOutline} does
+   */
+  public static ReadOutline readOutline(String name, double[] x, double[] y) {
     CoordinateOutline outline = CoordinateOutline.of(x, y);
     SectionShape shape = outline.shape(PANELS_PER_SIDE);
-    return new CorrelatedSection(name, shape, shape.thickness(), outline.meanLine());
+    Section section = new CorrelatedSection(name, shape, shape.thickness(), outline.meanLine());
+    return new ReadOutline(section, outline.repairs());
   }
 }

@@ -96,23 +96,59 @@ public final class SectionChecks {
 
   /**
    * The map z + 1/z of a circle through z = 1 whose centre lies behind and above the origin: its
-   * outline has a cusp at the trailing edge.
+   * outline has a cusp at the trailing edge. It is laid on its longest chord, from which the exact
+   * zero-lift angle counts.
    */
   private static PanelMethod joukowski(Conditions conditions) {
     double back = conditions.number("circle_back");
     double up = conditions.number("circle_up");
-    double radius = Math.hypot(1 + back, up);
-    double trailingEdge = -Math.asin(up / radius);
-    double[] x = new double[JOUKOWSKI_POINTS + 1];
-    double[] y = new double[JOUKOWSKI_POINTS + 1];
-    for (int i = 0; i <= JOUKOWSKI_POINTS; i++) {
-      double angle = trailingEdge + 2 * Math.PI * (i % JOUKOWSKI_POINTS) / JOUKOWSKI_POINTS;
-      double re = -back + radius * Math.cos(angle);
-      double im = up + radius * Math.sin(angle);
-      double square = re * re + im * im;
-      x[i] = re + re / square;
-      y[i] = im - im / square;
+    double nose = furthestFromEdge(back, up);
+    double[] edge = joukowskiPoint(back, up, 0);
+    double[] front = joukowskiPoint(back, up, nose);
+    double chord = Math.hypot(edge[0] - front[0], edge[1] - front[1]);
+    double cos = (edge[0] - front[0]) / chord;
+    double sin = (edge[1] - front[1]) / chord;
+    int half = JOUKOWSKI_POINTS / 2;
+    double[] x = new double[2 * half + 1];
+    double[] y = new double[2 * half + 1];
+    for (int i = 0; i <= 2 * half; i++) {
+      double angle =
+          i <= half ? nose * i / half : nose + (2 * Math.PI - nose) * (i - half) / (double) half;
+      double[] point = joukowskiPoint(back, up, angle);
+      double dx = point[0] - front[0];
+      double dy = point[1] - front[1];
+      x[i] = dx * cos + dy * sin;
+      y[i] = dy * cos - dx * sin;
     }
     return PanelMethod.of(Sections.fromOutline("joukowski", x, y).shape());
+  }
+
+  /** A point of the outline at an angle round the circle from the trailing edge. */
+  private static double[] joukowskiPoint(double back, double up, double fromEdge) {
+    double radius = Math.hypot(1 + back, up);
+    double angle = fromEdge - Math.asin(up / radius);
+    double re = -back + radius * Math.cos(angle);
+    double im = up + radius * Math.sin(angle);
+    double square = re * re + im * im;
+    return new double[] {re + re / square, im - im / square};
+  }
+
+  /** Where the outline is furthest from its trailing edge, by thirds. */
+  private static double furthestFromEdge(double back, double up) {
+    double[] edge = joukowskiPoint(back, up, 0);
+    double from = 0.7 * Math.PI;
+    double to = 1.3 * Math.PI;
+    for (int i = 0; i < 100; i++) {
+      double one = from + (to - from) / 3;
+      double other = to - (to - from) / 3;
+      double[] p = joukowskiPoint(back, up, one);
+      double[] q = joukowskiPoint(back, up, other);
+      if (Math.hypot(p[0] - edge[0], p[1] - edge[1]) < Math.hypot(q[0] - edge[0], q[1] - edge[1])) {
+        from = one;
+      } else {
+        to = other;
+      }
+    }
+    return 0.5 * (from + to);
   }
 }
