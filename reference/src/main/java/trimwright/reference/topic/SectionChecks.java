@@ -38,6 +38,7 @@ public final class SectionChecks {
     all.put("section largest lift", c -> section(c).maximumLift(c.number("reynolds"), finish(c)));
     all.put(
         "section drag", c -> section(c).drag(c.number("lift"), c.number("reynolds"), finish(c)));
+    all.put("section minimum pressure", c -> section(c).minimumPressure(attachedLift(c)));
     all.put("joukowski lift", SectionChecks::joukowskiLift);
     all.put("joukowski zero-lift angle", c -> Math.toDegrees(joukowski(c).zeroLiftAngle()));
     all.put("laminar friction", c -> SkinFriction.laminar(c.number("reynolds")));
