@@ -47,7 +47,9 @@ final class SectionCommand implements Callable<Integer> {
 
   private static final double HIGHEST_REYNOLDS = 1e8;
 
-  private static final Pattern CODE = Pattern.compile("(?i)naca[ _-]?(\\d+)");
+  /** Letters and signs are let through for the 6-series, which is refused in words of its own. */
+  private static final Pattern CODE =
+      Pattern.compile("(?i)naca[ _-]?(\\d+(?:\\(\\d+\\)|,\\d)?(?:[-a]-?\\d+)?(?: a=.*)?)");
 
   private final Console console;
 

@@ -131,6 +131,14 @@ class SectionCommandTest {
   }
 
   @ParameterizedTest
+  @ValueSource(strings = {"naca63-412", "NACA 63(1)-212", "naca64A010", "naca65-410 a=0.5"})
+  void theSixSeriesIsRefusedInItsOwnWords(String code) {
+    CommandRun run = CommandRun.of("section", code);
+    assertThat(run.status()).isEqualTo(CommandLineEntry.BAD_INPUT);
+    assertThat(run.err()).contains(code).contains("6-series").contains("coordinates as a file");
+  }
+
+  @ParameterizedTest
   @CsvSource({
     "--reynolds, 0, from 10000 to 100000000",
     "--reynolds, -5, from 10000 to 100000000",

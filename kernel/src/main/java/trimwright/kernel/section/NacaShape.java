@@ -1,6 +1,7 @@
 package trimwright.kernel.section;
 
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * A section of the NACA 4- or 5-digit family: a thickness distribution wrapped round a mean line.
@@ -19,6 +20,14 @@ record NacaShape(String name, double thickness, MeanLine meanLine) {
   static final double THINNEST = 0.01;
 
   static final double THICKEST = 0.30;
+
+  /**
+   * Codes such as 63-412, 63(1)-412, 63,1-412, 64A010 and 65-410 a=0.5. Without dash or letter five
+   * digits are a 5-digit section, as 63012 of NACA Report 610 is.
+   */
+  private static final Pattern SIX_SERIES =
+      Pattern.compile(
+          "6[3-7](?:\\([0-9]+\\)|[,_]?[0-9])?\\s*(?:-|a-?)\\s*[0-9]{3}(?:\\s*a\\s*=.*)?");
 
   /** Design lift coefficient of a 5-digit section is 3/20 of its first digit. */
   private static final double DESIGN_LIFT_PER_DIGIT = 0.15;
@@ -46,6 +55,12 @@ record NacaShape(String name, double thickness, MeanLine meanLine) {
     String digits = code.strip().toLowerCase(Locale.ROOT);
     if (digits.startsWith("naca")) {
       digits = digits.substring(4).strip();
+    }
+    if (SIX_SERIES.matcher(digits).matches()) {
+      throw new IllegalArgumentException(
+          "a section code of the NACA 6-series is not built here, for its published ordinates are not"
+              + " in hand: give its coordinates as a file; was "
+              + code);
     }
     if (!digits.matches("[0-9]{4,5}")) {
       throw new IllegalArgumentException(

@@ -11,11 +11,11 @@ package trimwright.kernel.surface;
  * </pre>
  *
  * <p>A. Silverstein, S. Katzoff, W. K. Bullivant, Downwash and wake behind plain and flapped
- * airfoils, NACA Report 651, 1939: the two relations from memory; of the report only the abstract
- * was read, which says that wake width and loss are given by distance and profile drag and that the
- * sheet's displacement must be counted. Held against the momentum that the section's drag takes
- * from the water, the two relations carry all of it about two chords behind and three quarters at
- * four.
+ * airfoils, NACA Report 651, 1939: the two relations from memory, and afterwards found quoted by
+ * others in the same form with the same coefficients; of the report only the abstract was read,
+ * which says that wake width and loss are given by distance and profile drag and that the sheet's
+ * displacement must be counted. Held against the momentum that the section's drag takes from the
+ * water, the two relations carry all of it about two chords behind and three quarters at four.
  *
  * <p>The wake's middle leaves the trailing edge along the stream and sinks with the downwash, taken
  * as that far behind an elliptical loading, 2 L / (q pi b²), over the whole way. Rolling up and the

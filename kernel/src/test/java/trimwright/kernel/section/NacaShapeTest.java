@@ -58,6 +58,30 @@ class NacaShapeTest {
   }
 
   @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "63-412",
+        "NACA 63-012",
+        "naca64a010",
+        "65(1)-212",
+        "63,1-412",
+        "64-208 a=0.8",
+        "naca 66A-006"
+      })
+  void refusesTheSixSeriesAndPointsToCoordinates(String code) {
+    assertThatThrownBy(() -> Sections.naca(code))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("section code of the NACA 6-series")
+        .hasMessageContaining("coordinates as a file")
+        .hasMessageContaining(code);
+  }
+
+  @Test
+  void fiveDigitsAloneStayAFiveDigitSection() {
+    assertThat(Sections.naca("63012").name()).isEqualTo("naca63012");
+  }
+
+  @ParameterizedTest
   @ValueSource(strings = {"0000", "2400", "0031", "2440", "23099"})
   void refusesThicknessOutOfRange(String code) {
     assertThatThrownBy(() -> Sections.naca(code))
