@@ -17,6 +17,7 @@ public final class CoupledLayers {
   /** Largest relative change of a mass defect in one step [1]. */
   private static final double MOST_CHANGE = 0.6;
 
+  private final double unitReynolds;
   private final WallLayer first;
   private final WallLayer second;
   private final WakeLayer wake;
@@ -38,6 +39,7 @@ public final class CoupledLayers {
    * @param disturbance disturbances of the stream
    */
   public CoupledLayers(double unitReynolds, Disturbance disturbance) {
+    this.unitReynolds = unitReynolds;
     first = new WallLayer(unitReynolds, disturbance);
     second = new WallLayer(unitReynolds, disturbance);
     wake = new WakeLayer(unitReynolds);
@@ -77,17 +79,18 @@ public final class CoupledLayers {
     system.solve(residual, change);
     double most = 0;
     int n1 = geometry.first().length;
+    double least = 0.1 * stagnationThickness(geometry.stretch());
     for (int i = 0; i < size; i++) {
-      most = Math.max(most, Math.abs(change[i]) / scale(mass, i, n1));
+      most = Math.max(most, Math.abs(change[i]) / Math.max(mass[i], least));
     }
     if (!Double.isFinite(most)) {
       return Double.POSITIVE_INFINITY;
     }
     double part = Math.min(1, Math.max(0.1, MOST_CHANGE / most));
     for (int i = 0; i < size; i++) {
-      double limit = MOST_CHANGE * scale(mass, i, n1);
+      double limit = MOST_CHANGE * Math.max(mass[i], least);
       double moved = mass[i] + Math.max(-limit, Math.min(2 * limit, part * change[i]));
-      mass[i] = Math.max(0.3 * mass[i], moved);
+      mass[i] = Math.max(1e-6 * least, moved);
     }
     warm = true;
     return most;
@@ -104,10 +107,15 @@ public final class CoupledLayers {
     return Double.isFinite(sum);
   }
 
-  /** By what a change is judged: next to a stagnation point the mass defect itself may vanish. */
-  private static double scale(double[] mass, int i, int secondStart) {
-    boolean start = i == 0 || i == secondStart;
-    return start ? Math.max(mass[i], 0.5 * mass[i + 1]) : mass[i];
+  /**
+   * Displacement thickness at a stagnation point.
+   *
+   * @param stretch gradient of the edge speed there
+   * @return thickness, in the unit of length
+   */
+  public double stagnationThickness(double stretch) {
+    double theta = Math.sqrt(LaminarClosure.STAGNATION_GRADIENT / (unitReynolds * stretch));
+    return LaminarClosure.STAGNATION * theta;
   }
 
   private void reserve(int size) {

@@ -11,13 +11,9 @@ import static trimwright.kernel.layer.LayerState.COUNT;
 public final class WallLayer {
   private final double unitReynolds;
   private final double logUnitReynolds;
-  private final TransitionGrowth growth;
+  private final TransitionPlace place;
   private final LayerInterval interval;
   private final LayerState guess = new LayerState();
-  private final double[] laminarByFirst = new double[CARRIED * CARRIED];
-  private final double[] laminarByGiven = new double[CARRIED];
-  private final double[] shareByFirst = new double[CARRIED];
-  private double shareByGiven;
   private final double[] bySharing = new double[COUNT];
 
   private LayerState[] state = new LayerState[0];
@@ -38,7 +34,7 @@ public final class WallLayer {
   public WallLayer(double unitReynolds, Disturbance disturbance) {
     this.unitReynolds = unitReynolds;
     logUnitReynolds = Math.log(unitReynolds);
-    growth = new TransitionGrowth(disturbance);
+    place = new TransitionPlace(unitReynolds, disturbance);
     interval = new LayerInterval(unitReynolds);
   }
 
@@ -141,35 +137,19 @@ public final class WallLayer {
       to.y[LayerState.SHAPE] = from.y[LayerState.SHAPE];
     }
     to.y[LayerState.ENTRAINMENT] = from.y[LayerState.ENTRAINMENT];
-    boolean met = forced > stations[i - 1] && interval.solve(from, to, length, 1, false, d, w);
+    boolean met = interval.solve(from, to, length, 1, false, d, w);
     double share = 0;
     boolean free = false;
     if (met) {
-      interval.sensitivities(laminarByFirst, laminarByGiven, null);
-      progress(from, to, length);
-      double before = from.y[LayerState.PROGRESS];
-      double after = to.y[LayerState.PROGRESS];
-      double untilForced = (forced - stations[i - 1]) / length;
-      if (after < 1 && untilForced > 1) {
-        System.arraycopy(laminarByFirst, 0, byFirst[i], 0, laminarByFirst.length);
-        System.arraycopy(laminarByGiven, 0, byGiven[i], 0, laminarByGiven.length);
+      interval.sensitivities(place.laminarByFirst, place.laminarByGiven, null);
+      share = place.find(from, to, length, (forced - stations[i - 1]) / length);
+      if (share >= 1) {
+        System.arraycopy(place.laminarByFirst, 0, byFirst[i], 0, CARRIED * CARRIED);
+        System.arraycopy(place.laminarByGiven, 0, byGiven[i], 0, CARRIED);
         noteLaminarSeparation(i, stations);
         return;
       }
-      share = after < 1 ? 1 : (1 - before) / (after - before);
-      free = share < untilForced;
-      share = Math.max(0, Math.min(0.99999, Math.min(share, untilForced)));
-      if (free) {
-        // Derivatives of the share by what the first station carries and by the law.
-        double span = (after - before) * (after - before);
-        int row = LayerState.PROGRESS * CARRIED;
-        for (int k = 0; k < COUNT; k++) {
-          shareByFirst[k] = -(1 - before) / span * laminarByFirst[row + k];
-        }
-        // The progress at the end contains that at the beginning one for one.
-        shareByFirst[LayerState.PROGRESS] = -1 / (after - before);
-        shareByGiven = -(1 - before) / span * laminarByGiven[LayerState.PROGRESS];
-      }
+      free = place.moves();
     }
     turn(i, stations, d, w, share, met, free);
   }
@@ -205,47 +185,10 @@ public final class WallLayer {
     if (free) {
       for (int k = 0; k < COUNT; k++) {
         for (int j = 0; j < CARRIED; j++) {
-          byFirst[i][k * CARRIED + j] += bySharing[k] * shareByFirst[j];
+          byFirst[i][k * CARRIED + j] += bySharing[k] * place.shareByFirst[j];
         }
-        byGiven[i][k] += bySharing[k] * shareByGiven;
+        byGiven[i][k] += bySharing[k] * place.shareByGiven;
       }
-    }
-  }
-
-  /** Carries the progress towards transition over a laminar interval, with its derivatives. */
-  private void progress(LayerState from, LayerState to, double length) {
-    double h1 = from.y[LayerState.SHAPE];
-    double h2 = to.y[LayerState.SHAPE];
-    double r1 = from.logReynolds(logUnitReynolds);
-    double r2 = to.logReynolds(logUnitReynolds);
-    double w1 = 0.5 * length * Math.exp(-from.y[LayerState.MOMENTUM]);
-    double w2 = 0.5 * length * Math.exp(-to.y[LayerState.MOMENTUM]);
-    double g1 = growth.rate(h1, r1);
-    double g2 = growth.rate(h2, r2);
-    to.y[LayerState.PROGRESS] = from.y[LayerState.PROGRESS] + w1 * g1 + w2 * g2;
-    int row = LayerState.PROGRESS * CARRIED;
-    java.util.Arrays.fill(laminarByFirst, row, row + CARRIED, 0);
-    laminarByFirst[row + LayerState.PROGRESS] = 1;
-    if (g1 > 0) {
-      double byReynolds = w1 * growth.byReynolds(h1, r1);
-      laminarByFirst[row + LayerState.MOMENTUM] += byReynolds - w1 * g1;
-      laminarByFirst[row + LayerState.SHAPE] += w1 * growth.byShape(h1, r1);
-      laminarByFirst[row + LayerState.SPEED] += byReynolds;
-    }
-    if (g2 > 0) {
-      double byReynolds = w2 * growth.byReynolds(h2, r2);
-      double byMomentum = byReynolds - w2 * g2;
-      double byShape = w2 * growth.byShape(h2, r2);
-      for (int j = 0; j < COUNT; j++) {
-        laminarByFirst[row + j] +=
-            byMomentum * laminarByFirst[LayerState.MOMENTUM * CARRIED + j]
-                + byShape * laminarByFirst[LayerState.SHAPE * CARRIED + j]
-                + byReynolds * laminarByFirst[LayerState.SPEED * CARRIED + j];
-      }
-      laminarByGiven[LayerState.PROGRESS] =
-          byMomentum * laminarByGiven[LayerState.MOMENTUM]
-              + byShape * laminarByGiven[LayerState.SHAPE]
-              + byReynolds * laminarByGiven[LayerState.SPEED];
     }
   }
 

@@ -12,11 +12,16 @@ import trimwright.kernel.layer.LayerGeometry;
  * ones. A workspace for one thread.
  */
 public final class ViscousFlow {
-  private static final int MOST_STEPS = 60;
-  private static final double AGREED = 1e-4;
+  private static final int MOST_STEPS = 25;
+
+  /** Newton's last step, after which the rest is about its square. */
+  private static final double AGREED = 2e-3;
 
   /** Speed in the wrong direction beside the stagnation point that is let pass [onset speeds]. */
   private static final double LINGER = 0.02;
+
+  /** Stations on each side of a moved stagnation point that are begun anew. */
+  private static final int NOSE = 4;
 
   private final ViscousSurface surface;
   private final double reynolds;
@@ -24,6 +29,10 @@ public final class ViscousFlow {
   private final double forcedBelow;
   private final CoupledLayers layers;
   private final double[] mass;
+  private final double[] massNow;
+  private final double[] massBefore;
+  private double lastAngle = Double.NaN;
+  private double angleBefore = Double.NaN;
   private boolean begun;
   private int stagnation = -1;
   private double[][] response;
@@ -52,11 +61,15 @@ public final class ViscousFlow {
     this.forcedBelow = forcedBelow;
     layers = new CoupledLayers(reynolds, disturbance);
     mass = new double[surface.stations()];
+    massNow = new double[mass.length];
+    massBefore = new double[mass.length];
   }
 
   /** Forgets the last solution: the next starts from plate layers. */
   public void restart() {
     begun = false;
+    lastAngle = Double.NaN;
+    angleBefore = Double.NaN;
     layers.cool();
   }
 
@@ -68,15 +81,19 @@ public final class ViscousFlow {
    */
   public ViscousPoint solve(double angle) {
     EdgeSpeeds speeds = surface.speeds(angle);
-    stagnation = -1;
     signedSpeed = new double[surface.stations()];
     for (int i = 0; i < signedSpeed.length; i++) {
       signedSpeed[i] = speeds.onset(i);
     }
+    int before = stagnation;
+    continueFrom(angle);
+    stagnation = -1;
+    divide(speeds);
     if (!begun) {
-      divide(speeds);
       firstMass();
       begun = true;
+    } else if (before != stagnation) {
+      startNose(speeds);
     }
     double change = Double.POSITIVE_INFINITY;
     int steps = 0;
@@ -96,7 +113,36 @@ public final class ViscousFlow {
     }
     flow(speeds);
     boolean converged = change < AGREED && layers.failures() == 0;
-    return point(angle, geometry, converged, steps);
+    ViscousPoint point = point(angle, geometry, converged, steps);
+    if (converged) {
+      remember(angle);
+    } else if (!Double.isNaN(lastAngle)) {
+      System.arraycopy(massNow, 0, mass, 0, mass.length);
+      layers.cool();
+    } else {
+      restart();
+    }
+    return point;
+  }
+
+  /** Goes on from the last two solutions in a straight line, station by station. */
+  private void continueFrom(double angle) {
+    double ratio = (angle - lastAngle) / (lastAngle - angleBefore);
+    if (!begun || !(Math.abs(ratio) <= 2)) {
+      return;
+    }
+    for (int i = 0; i < mass.length; i++) {
+      double grown = mass[i] + ratio * (mass[i] - massBefore[i]);
+      massNow[i] = mass[i];
+      mass[i] = Math.max(0.5 * mass[i], Math.min(2 * mass[i], grown));
+    }
+  }
+
+  private void remember(double angle) {
+    angleBefore = lastAngle;
+    lastAngle = angle;
+    System.arraycopy(massNow, 0, massBefore, 0, mass.length);
+    System.arraycopy(mass, 0, massNow, 0, mass.length);
   }
 
   /** Finds the panel on which the flow divides. */
@@ -143,6 +189,18 @@ public final class ViscousFlow {
       double length = i <= n ? Math.abs(surface.arc(i) - surface.arc(stagnation)) + 1e-4 : 1.1;
       double plate = 1.72 * Math.sqrt(length / reynolds) + 0.002 * length;
       mass[i] = Math.max(0.05, Math.abs(signedSpeed[i])) * plate;
+    }
+  }
+
+  /** Mass defects close to a stagnation point that has moved: those of its own similar layer. */
+  private void startNose(EdgeSpeeds speeds) {
+    double stretch =
+        (signedSpeed[stagnation + 1] - signedSpeed[stagnation]) / speeds.panelLength(stagnation);
+    double thickness = layers.stagnationThickness(Math.max(0.1, stretch));
+    int from = Math.max(1, stagnation - NOSE);
+    int to = Math.min(surface.panels() - 1, stagnation + 1 + NOSE);
+    for (int i = from; i <= to; i++) {
+      mass[i] = Math.max(1e-3, Math.abs(signedSpeed[i])) * thickness;
     }
   }
 

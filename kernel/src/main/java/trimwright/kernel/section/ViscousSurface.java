@@ -11,7 +11,7 @@ import trimwright.kernel.numeric.CubicSpline;
  */
 public final class ViscousSurface {
   /** Panels on each side. */
-  static final int PANELS = 60;
+  static final int PANELS = 48;
 
   /**
    * Panel lengths along each side go as 1 - cos up to this angle, with a part that is even: fine

@@ -100,11 +100,11 @@ class WallLayerReferenceTest {
     double[] s = LayerRuns.stations(1e3 / reynolds, 1, 300);
     double theta = 0.664 * Math.sqrt(s[0] / reynolds);
     double stretch = LaminarClosure.STAGNATION_GRADIENT / (reynolds * theta * theta);
-    double turned = 2e4 / reynolds;
+    double turned = 4e4 / reynolds;
     WallLayer layer = LayerRuns.direct(s, reynolds, x -> 1, stretch, turned);
     double friction = 2 * layer.momentumThickness(299);
     // The laminar beginning instead of a turbulent one.
-    double laminar = 1.328 / Math.sqrt(2e4) - 0.455 / Math.pow(Math.log10(2e4), 2.58);
+    double laminar = 1.328 / Math.sqrt(4e4) - 0.455 / Math.pow(Math.log10(4e4), 2.58);
     double line = 0.455 / Math.pow(Math.log10(reynolds), 2.58) + laminar * turned;
     assertThat(layer.transition()).isCloseTo(turned, within(1e-9));
     assertThat(friction).isCloseTo(line, within(0.04 * line));
@@ -119,5 +119,16 @@ class WallLayerReferenceTest {
     WallLayer layer = LayerRuns.direct(s, 5e6, x -> 1, stretch, NEVER);
     double momentum = 0.664 * Math.sqrt(5e6 * layer.transition());
     assertThat(momentum).isCloseTo(1109, within(30.0));
+  }
+
+  /** A thin layer is not forced before it has an Reθ of 100, however early the surface is rough. */
+  @Test
+  void aThinLayerIsNotForced() {
+    double[] s = LayerRuns.stations(1e-3, 1, 200);
+    double theta = 0.664 * Math.sqrt(s[0] / 1e6);
+    double stretch = LaminarClosure.STAGNATION_GRADIENT / (1e6 * theta * theta);
+    WallLayer layer = LayerRuns.direct(s, 1e6, x -> 1, stretch, 0.005);
+    double momentum = 0.664 * Math.sqrt(1e6 * layer.transition());
+    assertThat(momentum).isCloseTo(100, within(1.0));
   }
 }

@@ -1,0 +1,198 @@
+package trimwright.kernel.section;
+
+import trimwright.kernel.numeric.LimitedCubic;
+
+/**
+ * Lift, drag, moment and lowest pressure of a section over the angle of attack at one Reynolds
+ * number and finish, as curves through computed points that never overshoot them. Immutable; may be
+ * shared between threads.
+ */
+public final class PolarRow {
+  /** Quantities: lift, drag, moment, lowest pressure. */
+  static final int QUANTITIES = 4;
+
+  static final int LIFT = 0;
+  static final int DRAG = 1;
+  static final int MOMENT = 2;
+  static final int PRESSURE = 3;
+
+  /** A fall of lift that counts as a stall and not as a ripple of the curve [1]. */
+  private static final double FALL = 0.01;
+
+  /** Steps in which extremes are sought between two angles. */
+  private static final int PARTS = 10;
+
+  private final double[] angles;
+  private final double[][] values;
+  private final LimitedCubic[] curves = new LimitedCubic[QUANTITIES];
+  private final Counts counts;
+  private final double zeroLiftAngle;
+  private final double angleOfMaximumLift;
+  private final double angleOfMinimumLift;
+
+  /**
+   * How the points came about.
+   *
+   * @param computed points at which layers and outer flow agreed [1]
+   * @param bridged points without agreement between two with it: interpolated [1]
+   * @param extended points beyond the last agreement: rule for deep stall [1]
+   */
+  public record Counts(int computed, int bridged, int extended) {
+    /** Both together. */
+    Counts plus(Counts other) {
+      return new Counts(
+          computed + other.computed, bridged + other.bridged, extended + other.extended);
+    }
+  }
+
+  /**
+   * A row.
+   *
+   * @param angles of attack, rising [rad]; not copied
+   * @param values per quantity a value per angle; not copied
+   * @param counts how they came about
+   */
+  PolarRow(double[] angles, double[][] values, Counts counts) {
+    this.angles = angles;
+    this.values = values;
+    this.counts = counts;
+    for (int k = 0; k < QUANTITIES; k++) {
+      curves[k] = new LimitedCubic(angles, values[k]);
+    }
+    zeroLiftAngle = findZeroLift();
+    angleOfMaximumLift = extreme(1);
+    angleOfMinimumLift = extreme(-1);
+  }
+
+  /** The crossing of no lift nearest to no angle. */
+  private double findZeroLift() {
+    double best = Double.POSITIVE_INFINITY;
+    for (int i = 1; i < angles.length; i++) {
+      if (values[LIFT][i - 1] <= 0 && values[LIFT][i] > 0) {
+        double a = angles[i - 1];
+        double b = angles[i];
+        for (int k = 0; k < 60; k++) {
+          double middle = 0.5 * (a + b);
+          if (lift(middle) <= 0) {
+            a = middle;
+          } else {
+            b = middle;
+          }
+        }
+        if (Math.abs(a) < Math.abs(best)) {
+          best = a;
+        }
+      }
+    }
+    return Double.isInfinite(best) ? angles[0] : best;
+  }
+
+  /** First place away from no lift after which lift falls; the last angle where it never does. */
+  private double extreme(int side) {
+    double step = (angles[1] - angles[0]) / PARTS * side;
+    double end = side > 0 ? angles[angles.length - 1] : angles[0];
+    double best = zeroLiftAngle;
+    double most = 0;
+    for (double a = zeroLiftAngle; side * (end - a) >= -1e-12; a += step) {
+      double size = side * lift(a);
+      if (size > most) {
+        most = size;
+        best = a;
+      } else if (size < most - FALL) {
+        break;
+      }
+    }
+    return best;
+  }
+
+  /** Lift coefficient [1] at an angle of attack [rad]. */
+  public double lift(double angle) {
+    return curves[LIFT].value(angle);
+  }
+
+  /** Slope of the lift coefficient [1/rad]. */
+  public double slope(double angle) {
+    return curves[LIFT].slope(angle);
+  }
+
+  /** Drag coefficient [1]. */
+  public double drag(double angle) {
+    return curves[DRAG].value(angle);
+  }
+
+  /** Moment coefficient about the quarter chord, nose up positive [1]. */
+  public double moment(double angle) {
+    return curves[MOMENT].value(angle);
+  }
+
+  /** Lowest pressure coefficient on the surface [1]. */
+  public double minimumPressure(double angle) {
+    return curves[PRESSURE].value(angle);
+  }
+
+  /** Angle of no lift [rad]. */
+  public double zeroLiftAngle() {
+    return zeroLiftAngle;
+  }
+
+  /** Angle of the largest lift [rad]: the first from which lift falls. */
+  public double angleOfMaximumLift() {
+    return angleOfMaximumLift;
+  }
+
+  /** Angle of the most negative lift [rad]. */
+  public double angleOfMinimumLift() {
+    return angleOfMinimumLift;
+  }
+
+  /** Largest lift coefficient [1]. */
+  public double maximumLift() {
+    return lift(angleOfMaximumLift);
+  }
+
+  /** Most negative lift coefficient [1]. */
+  public double minimumLift() {
+    return lift(angleOfMinimumLift);
+  }
+
+  /**
+   * Mean slope of the lift within an angle of no lift [1/rad].
+   *
+   * @param half how far to both sides [rad]
+   */
+  public double meanSlope(double half) {
+    return (lift(zeroLiftAngle + half) - lift(zeroLiftAngle - half)) / (2 * half);
+  }
+
+  /** Smallest drag coefficient [1] at any computed angle. */
+  public double minimumDrag() {
+    double least = Double.POSITIVE_INFINITY;
+    for (double d : values[DRAG]) {
+      least = Math.min(least, d);
+    }
+    return least;
+  }
+
+  /** First angle [rad]; below it the curves go on straight. */
+  public double from() {
+    return angles[0];
+  }
+
+  /** Last angle [rad]. */
+  public double to() {
+    return angles[angles.length - 1];
+  }
+
+  /** How the points came about. */
+  public Counts counts() {
+    return counts;
+  }
+
+  double[] angles() {
+    return angles;
+  }
+
+  double value(int quantity, int angle) {
+    return values[quantity][angle];
+  }
+}
