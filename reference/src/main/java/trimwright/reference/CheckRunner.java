@@ -9,6 +9,7 @@ import trimwright.reference.topic.FreeSurfaceChecks;
 import trimwright.reference.topic.SectionChecks;
 import trimwright.reference.topic.StrutChecks;
 import trimwright.reference.topic.TailChecks;
+import trimwright.reference.topic.ViscousChecks;
 import trimwright.reference.topic.WaterChecks;
 import trimwright.reference.topic.WingChecks;
 
@@ -54,6 +55,7 @@ public final class CheckRunner {
         List.of(
             WaterChecks.computations(),
             SectionChecks.computations(),
+            ViscousChecks.computations(),
             WingChecks.computations(),
             FreeSurfaceChecks.computations(),
             TailChecks.computations(),
