@@ -7,6 +7,7 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -211,5 +212,55 @@ class ManyProgramsTest {
     assertThat(lines).last().isEqualTo("done");
     assertThat(lines).filteredOn(line -> line.startsWith("NOT_KEPT")).hasSize(6);
     assertThat(files()).containsExactly("folder.lock");
+  }
+
+  /**
+   * Another user, who may read the folder and not write it. Where the tests run as an ordinary user
+   * the folder alone is closed to writing.
+   */
+  @Test
+  void aFolderThatMayOnlyBeReadGivesWhatItHas() throws Exception {
+    CacheStore store = CacheStore.in(folder, ROOMY);
+    store.obtain(
+        CacheProgram.key(0), NamedArrays.CODEC, watch -> CacheProgram.value(0), BuildWatch.NONE);
+    Path classes = copiedClasses();
+    List<String> command = new ArrayList<>();
+    if (Files.getOwner(folder).getName().equals("root")) {
+      command.addAll(List.of("setpriv", "--reuid=65534", "--regid=65534", "--clear-groups", "--"));
+    }
+    Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("r-xr-xr-x"));
+    command.addAll(command(folder.toString(), Long.toString(ROOMY), "2", "12", "1", "0", "-"));
+    command.set(command.indexOf("-cp") + 1, classes.toString());
+    Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+    List<String> lines = lines(process);
+    Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
+    assertThat(process.waitFor()).as("%s", lines).isZero();
+    assertThat(lines).last().isEqualTo("done");
+    // What is there is read; what is not is computed each time and said to be not kept.
+    assertThat(lines).noneMatch(line -> line.contains(" 0 ")).noneMatch(l -> l.startsWith("BUILT"));
+    assertThat(lines)
+        .filteredOn(line -> line.startsWith("NOT_KEPT 1 "))
+        .isNotEmpty()
+        .allMatch(line -> line.contains("may not be written"));
+  }
+
+  /** The other user may not look into this one's build. */
+  private Path copiedClasses() throws IOException {
+    Path copy = marks.resolve("classes");
+    for (String place : classPath().split(File.pathSeparator)) {
+      Path from = Path.of(place);
+      try (Stream<Path> all = Files.walk(from)) {
+        for (Path path : all.sorted().toList()) {
+          Path to = copy.resolve(from.relativize(path).toString());
+          if (Files.isDirectory(path)) {
+            Files.createDirectories(to);
+          } else if (!path.endsWith("module-info.class")) {
+            Files.copy(path, to);
+          }
+        }
+      }
+    }
+    Files.setPosixFilePermissions(marks, PosixFilePermissions.fromString("rwxr-xr-x"));
+    return copy;
   }
 }
