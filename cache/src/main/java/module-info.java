@@ -5,5 +5,8 @@
  * Any number of programs may share a folder, and any of them may be killed at any moment.
  */
 module trimwright.cache {
+  requires transitive trimwright.kernel;
+
   exports trimwright.cache;
+  exports trimwright.cache.polar;
 }

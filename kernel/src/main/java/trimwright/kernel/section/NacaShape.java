@@ -1,7 +1,6 @@
 package trimwright.kernel.section;
 
 import java.util.Locale;
-import java.util.regex.Pattern;
 
 /**
  * A section of the NACA 4- or 5-digit family: a thickness distribution wrapped round a mean line.
@@ -25,9 +24,8 @@ record NacaShape(String name, double thickness, MeanLine meanLine) {
    * Codes such as 63-412, 63(1)-412, 63,1-412, 64A010 and 65-410 a=0.5. Without dash or letter five
    * digits are a 5-digit section, as 63012 of NACA Report 610 is.
    */
-  private static final Pattern SIX_SERIES =
-      Pattern.compile(
-          "6[3-7](?:\\([0-9]+\\)|[,_]?[0-9])?\\s*(?:-|a-?)\\s*[0-9]{3}(?:\\s*a\\s*=.*)?");
+  private static final String SIX_SERIES =
+      "6[3-7](?:\\([0-9]+\\)|[,_]?[0-9])?\\s*(?:-|a-?)\\s*[0-9]{3}(?:\\s*a\\s*=.*)?";
 
   /** Design lift coefficient of a 5-digit section is 3/20 of its first digit. */
   private static final double DESIGN_LIFT_PER_DIGIT = 0.15;
@@ -56,7 +54,7 @@ record NacaShape(String name, double thickness, MeanLine meanLine) {
     if (digits.startsWith("naca")) {
       digits = digits.substring(4).strip();
     }
-    if (SIX_SERIES.matcher(digits).matches()) {
+    if (digits.matches(SIX_SERIES)) {
       throw new IllegalArgumentException(
           "a section code of the NACA 6-series is not built here, for its published ordinates are not"
               + " in hand: give its coordinates as a file; was "
