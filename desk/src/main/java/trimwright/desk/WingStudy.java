@@ -95,6 +95,6 @@ public final class WingStudy {
         point.drag(),
         point.moment(),
         point.minimumPressure(),
-        !point.stalled());
+        !point.stalled() && point.converged());
   }
 }

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import trimwright.exchange.write.PolarRow;
 import trimwright.exchange.write.SectionTable;
 import trimwright.kernel.section.Finish;
+import trimwright.kernel.section.Polar;
 import trimwright.kernel.section.Section;
 import trimwright.kernel.section.Sections;
 
@@ -20,10 +21,12 @@ class SectionStudyTest {
     List<PolarRow> rows = table.rows();
     assertThat(rows).hasSize(91);
     double highest = table.maximumLift().orElseThrow();
-    double lowest = SECTION.minimumLift(REYNOLDS, Finish.CLEAN);
+    Polar polar = SECTION.polar(REYNOLDS, Finish.CLEAN);
+    double lowest = polar.minimumLift();
     for (PolarRow row : rows) {
-      double straight = table.liftSlope() * (row.angleOfAttack() - table.zeroLiftAngle());
-      boolean inside = straight <= highest && straight >= lowest;
+      boolean inside =
+          row.angleOfAttack() <= polar.angleOfMaximumLift()
+              && row.angleOfAttack() >= polar.angleOfMinimumLift();
       assertThat(row.converged()).isEqualTo(inside);
       assertThat(row.lift()).isBetween(lowest, highest);
     }

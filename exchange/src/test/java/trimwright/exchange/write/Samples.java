@@ -167,6 +167,7 @@ public final class Samples {
         OptionalDouble.of(Math.toRadians(0.31) / 0.01),
         3.2e-10,
         -4.5e-11,
+        2.1e-10,
         terms,
         limits.length == 0 ? Set.of() : EnumSet.copyOf(List.of(limits)));
   }

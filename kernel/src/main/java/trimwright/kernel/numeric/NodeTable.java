@@ -1,5 +1,7 @@
 package trimwright.kernel.numeric;
 
+import java.util.List;
+
 /**
  * Many functions of one variable, tabulated together at rising nodes and interpolated by the cubic
  * through the four nodes around (Lagrange). For smooth functions the error falls with the fourth
@@ -38,6 +40,93 @@ public final class NodeTable {
         rows[node][f] = values[f][node];
       }
     }
+  }
+
+  private NodeTable(double[] nodes, double[][] rows, boolean given) {
+    this.nodes = nodes;
+    this.rows = rows;
+  }
+
+  /**
+   * A table of rows.
+   *
+   * @param nodes at least four, rising; kept, not to be changed
+   * @param rows one per node, functions side by side; kept, not to be changed
+   * @return the table
+   */
+  public static NodeTable ofRows(double[] nodes, double[][] rows) {
+    return new NodeTable(nodes, rows, true);
+  }
+
+  /**
+   * What lies between tables with the same nodes and functions.
+   *
+   * @param tables one per node of another table
+   * @param place among those nodes
+   * @return the table there, as the cubic through the four around gives it
+   */
+  public static NodeTable mix(List<NodeTable> tables, Place place) {
+    NodeTable first = tables.get(place.first);
+    int nodes = first.rows.length;
+    double[][] rows = new double[nodes][first.rows[0].length];
+    for (int i = 0; i < nodes; i++) {
+      combine(
+          place,
+          first.rows[i],
+          tables.get(place.first + 1).rows[i],
+          tables.get(place.first + 2).rows[i],
+          tables.get(place.first + 3).rows[i],
+          0,
+          rows[i]);
+    }
+    return new NodeTable(first.nodes, rows, true);
+  }
+
+  /**
+   * Reads all functions.
+   *
+   * @param place from {@link #at}
+   * @return their values there
+   */
+  public double[] read(Place place) {
+    double[] out = new double[rows[0].length];
+    read(0, place, out);
+    return out;
+  }
+
+  /**
+   * The largest value of one function at the four nodes around.
+   *
+   * @param function which
+   * @param place from {@link #at}
+   * @return the largest of the values there
+   */
+  public double most(int function, Place place) {
+    double most = rows[place.first][function];
+    for (int i = 1; i < 4; i++) {
+      most = Math.max(most, rows[place.first + i][function]);
+    }
+    return most;
+  }
+
+  /**
+   * The least value of one function at the four nodes around.
+   *
+   * @param function which
+   * @param place from {@link #at}
+   * @return the least of the values there
+   */
+  public double least(int function, Place place) {
+    double least = rows[place.first][function];
+    for (int i = 1; i < 4; i++) {
+      least = Math.min(least, rows[place.first + i][function]);
+    }
+    return least;
+  }
+
+  /** All nodes, rising. */
+  public double[] nodes() {
+    return nodes.clone();
   }
 
   /** First node. */

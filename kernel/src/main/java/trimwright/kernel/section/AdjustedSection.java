@@ -140,41 +140,8 @@ public final class AdjustedSection implements Section {
   }
 
   @Override
-  public double drag(double liftCoefficient, double reynolds, Finish finish) {
-    return dragFactor * base.drag(liftCoefficient, reynolds, finish);
-  }
-
-  @Override
-  public double maximumLift(double reynolds, Finish finish) {
-    return limitFactor * base.maximumLift(reynolds, finish);
-  }
-
-  @Override
-  public double minimumLift(double reynolds, Finish finish) {
-    return limitFactor * base.minimumLift(reynolds, finish);
-  }
-
-  @Override
   public Polar polar(double reynolds, Finish finish) {
-    Polar polar = base.polar(reynolds, finish);
-    double drags = dragFactor;
-    double limits = limitFactor;
-    return new Polar() {
-      @Override
-      public double drag(double liftCoefficient) {
-        return drags * polar.drag(liftCoefficient);
-      }
-
-      @Override
-      public double maximumLift() {
-        return limits * polar.maximumLift();
-      }
-
-      @Override
-      public double minimumLift() {
-        return limits * polar.minimumLift();
-      }
-    };
+    return new AdjustedPolar(this, base, base.polar(reynolds, finish), dragFactor, limitFactor);
   }
 
   @Override

@@ -35,7 +35,7 @@ final class CorrelatedSection implements Section {
   private final double liftSlope;
   private final double momentAtZeroLift;
   private final double aerodynamicCentre;
-  private final double idealLift;
+  private final CorrelatedPolar.Line line;
   private final ReynoldsTable clean;
   private final ReynoldsTable scuffed;
 
@@ -47,7 +47,13 @@ final class CorrelatedSection implements Section {
     liftSlope = flow.liftSlope() * (1 - SLOPE_LOSS * thickness);
     momentAtZeroLift = MOMENT_FACTOR * flow.momentAtZeroLift();
     aerodynamicCentre = flow.aerodynamicCentre() - CENTRE_SHIFT * thickness;
-    idealLift = ThinAirfoil.of(meanLine).idealLift();
+    line =
+        new CorrelatedPolar.Line(
+            zeroLiftAngle,
+            liftSlope,
+            momentAtZeroLift,
+            aerodynamicCentre,
+            ThinAirfoil.of(meanLine).idealLift());
     LiftLimit limit = new LiftLimit(thickness, shape.camber(), shape.camberPosition());
     clean = table(thickness, limit, Finish.CLEAN);
     scuffed = table(thickness, limit, Finish.SCUFFED);
@@ -96,28 +102,13 @@ final class CorrelatedSection implements Section {
   }
 
   @Override
-  public double drag(double liftCoefficient, double reynolds, Finish finish) {
-    return polar(reynolds, finish).drag(liftCoefficient);
-  }
-
-  @Override
-  public double maximumLift(double reynolds, Finish finish) {
-    return polar(reynolds, finish).maximumLift();
-  }
-
-  @Override
-  public double minimumLift(double reynolds, Finish finish) {
-    return polar(reynolds, finish).minimumLift();
-  }
-
-  @Override
   public Polar polar(double reynolds, Finish finish) {
     ReynoldsTable table = of(finish);
     double place = ReynoldsTable.place(reynolds);
     return new CorrelatedPolar(
+        line,
         table.value(LEAST, place),
         table.value(RISE, place),
-        idealLift,
         table.value(MAXIMUM, place),
         table.value(MINIMUM, place));
   }

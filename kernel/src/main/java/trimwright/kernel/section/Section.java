@@ -17,10 +17,13 @@ public interface Section {
   /** The outline this section was computed from. */
   SectionShape shape();
 
-  /** Angle of attack of no lift [rad]; negative for positive camber. */
+  /**
+   * Angle of attack of no lift [rad] at any Reynolds number, negative for positive camber: with
+   * {@link #liftSlope} the straight line that a {@link Polar} is measured from.
+   */
   double zeroLiftAngle();
 
-  /** Lift slope in real flow [1/rad]. */
+  /** Lift slope in real flow at any Reynolds number [1/rad]. */
   double liftSlope();
 
   /** Pitching moment coefficient about the quarter chord at zero lift, nose up positive [1]. */
@@ -36,13 +39,19 @@ public interface Section {
    * @param reynolds Reynolds number on the chord [1]
    * @param finish surface state
    */
-  double drag(double liftCoefficient, double reynolds, Finish finish);
+  default double drag(double liftCoefficient, double reynolds, Finish finish) {
+    return polar(reynolds, finish).drag(liftCoefficient);
+  }
 
   /** Largest lift coefficient [1] at a Reynolds number [1] on the chord. */
-  double maximumLift(double reynolds, Finish finish);
+  default double maximumLift(double reynolds, Finish finish) {
+    return polar(reynolds, finish).maximumLift();
+  }
 
   /** Most negative lift coefficient [1] at a Reynolds number [1] on the chord. */
-  double minimumLift(double reynolds, Finish finish);
+  default double minimumLift(double reynolds, Finish finish) {
+    return polar(reynolds, finish).minimumLift();
+  }
 
   /**
    * Lowest pressure coefficient [1] on the surface at a lift coefficient [1], from inviscid flow.
@@ -54,53 +63,27 @@ public interface Section {
    *
    * @param reynolds Reynolds number on the chord [1]
    * @param finish surface state
-   * @return its drag and lift limits there, bit for bit those of this section
+   * @return its lift, drag and moment over the angle there
    */
-  default Polar polar(double reynolds, Finish finish) {
-    Section section = this;
-    return new Polar() {
-      @Override
-      public double drag(double liftCoefficient) {
-        return section.drag(liftCoefficient, reynolds, finish);
-      }
-
-      @Override
-      public double maximumLift() {
-        return section.maximumLift(reynolds, finish);
-      }
-
-      @Override
-      public double minimumLift() {
-        return section.minimumLift(reynolds, finish);
-      }
-    };
-  }
+  Polar polar(double reynolds, Finish finish);
 
   /**
    * The section at an angle of attack.
    *
-   * <p>Lift follows the slope and eases into the limit: the slope's value over the 12th root of 1 +
-   * its 12th power in limits, which is 1 % low at 80 % of the limit and 6 % low where the two meet
-   * (the shape of NACA 0012's lift curve at 0.36 million, SAND80-2114). Past the limit the lift
-   * stays close to it, which is too much for a sudden stall, and the drag goes on growing with the
-   * lift that the slope asks for.
-   *
    * @param angleOfAttack leading edge up positive [rad]
    * @param reynolds Reynolds number on the chord [1]
    * @param finish surface state
-   * @return coefficients at that angle
+   * @return coefficients at that angle, those of {@link #polar}
    */
   default SectionPoint at(double angleOfAttack, double reynolds, Finish finish) {
-    double asked = liftSlope() * (angleOfAttack - zeroLiftAngle());
-    double limit = asked >= 0 ? maximumLift(reynolds, finish) : minimumLift(reynolds, finish);
-    double share = asked / limit;
-    double lift = asked / Math.pow(1 + Math.pow(share, 12), 1.0 / 12);
+    Polar polar = polar(reynolds, finish);
+    double lift = polar.lift(angleOfAttack);
     return new SectionPoint(
         angleOfAttack,
         lift,
-        drag(asked, reynolds, finish),
-        momentAtZeroLift() + lift * (0.25 - aerodynamicCentre()),
+        polar.dragAt(angleOfAttack),
+        polar.moment(angleOfAttack),
         minimumPressure(lift),
-        share <= 1);
+        angleOfAttack >= polar.angleOfMinimumLift() && angleOfAttack <= polar.angleOfMaximumLift());
   }
 }

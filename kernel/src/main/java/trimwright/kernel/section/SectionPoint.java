@@ -8,7 +8,7 @@ package trimwright.kernel.section;
  * @param drag drag coefficient [1]
  * @param quarterChordMoment moment coefficient about the quarter chord, nose up positive [1]
  * @param minimumPressure lowest pressure coefficient on the surface [1], from inviscid flow
- * @param attached false where the lift that the slope asks for lies beyond the section's limit
+ * @param attached false past the angle of largest or of most negative lift
  */
 public record SectionPoint(
     double angleOfAttack,

@@ -112,4 +112,23 @@ public final class Sections {
     Section section = new CorrelatedSection(name, shape, shape.thickness(), outline.meanLine());
     return new ReadOutline(section, outline.repairs());
   }
+
+  /**
+   * What lies between two sections, at one Reynolds number.
+   *
+   * @param inner the one
+   * @param outer the other
+   * @param share 0 for the one, 1 for the other [1]
+   * @param reynolds Reynolds number on the chord [1]
+   * @param finish surface state
+   * @return the polar of the section between; its line of no lift and its slope are the straight
+   *     lines between theirs
+   */
+  public static Polar between(
+      Section inner, Section outer, double share, double reynolds, Finish finish) {
+    Polar a = inner.polar(reynolds, finish);
+    return inner == outer
+        ? a
+        : new BlendedPolar(inner, a, outer, outer.polar(reynolds, finish), share);
+  }
 }

@@ -58,41 +58,85 @@ final class FarField {
     return sum;
   }
 
+  /**
+   * The same as a form of the strips' lift: drag area of a surface is the sum over its strips k and
+   * all strips l of cl[k] form[k][l] cl[l] [m²].
+   *
+   * @return for each l in turn all k, strips counted from the front surface's root
+   */
+  static double[] form(HalfLattice h, boolean deep, double surfaceZ) {
+    int n = h.strips();
+    double[] form = new double[n * n];
+    int k = 0;
+    for (int s = 0; s < h.surfaces.length; s++) {
+      Strips seen = h.surfaces[s];
+      for (int i = 0; i < seen.count; i++) {
+        int e = h.rowEdge[h.firstRow(s)] + i;
+        double dy = h.trailY[e + 1] - h.trailY[e];
+        double dz = h.trailZ[e + 1] - h.trailZ[e];
+        double t = (seen.centreY[i] - seen.edgeY[i]) / seen.width[i];
+        double y = seen.centreY[i];
+        double z = h.trailZ[e] + t * dz;
+        double mirrored = 2 * surfaceZ - z;
+        int l = 0;
+        for (int from = 0; from < h.surfaces.length; from++) {
+          Strips shedding = h.surfaces[from];
+          for (int j = 0; j <= shedding.count; j++) {
+            double wash =
+                edgeWash(h, from, j, y, z, dz, -dy, s) + edgeWash(h, from, j, -y, z, -dz, -dy, s);
+            if (!deep) {
+              wash +=
+                  edgeWash(h, from, j, y, mirrored, -dz, -dy, s)
+                      + edgeWash(h, from, j, -y, mirrored, dz, -dy, s);
+            }
+            // Circulation is lift times half the chord, in a stream of 1.
+            double part = -2 * HALF_OVER_PI * 0.25 * seen.chord[i] * wash;
+            if (j < shedding.count) {
+              form[(l + j) * n + k] -= part * shedding.chord[j];
+            }
+            if (j > 0) {
+              form[(l + j - 1) * n + k] += part * shedding.chord[j - 1];
+            }
+          }
+          l += shedding.count;
+        }
+        k++;
+      }
+    }
+    return form;
+  }
+
   /** Wash of all starboard trailing vortices at a point of the far plane, along a direction. */
   private static double wash(
       HalfLattice h, double[] shed, double y, double z, double ny, double nz, int seen) {
-    double vy = 0;
-    double vz = 0;
+    double wash = 0;
     for (int from = 0; from < h.surfaces.length; from++) {
-      Strips s = h.surfaces[from];
       int first = h.rowEdge[h.firstRow(from)];
-      for (int k = 0; k <= s.count; k++) {
-        int e = first + k;
-        double u = y - h.trailY[e];
-        double w = z - h.trailZ[e];
-        if (from == seen || k == 0) {
-          double across = u * u + w * w;
-          if (across > 0) {
-            vy += shed[e] * w / across;
-            vz -= shed[e] * u / across;
-          }
-        } else {
-          // Another surface's wake may lie at the same height: taken as a sheet, see Influence.
-          double begin = y - s.centreY[k - 1];
-          double end = y - (k == s.count ? 2 * s.edgeY[k] - s.centreY[k - 1] : s.centreY[k]);
-          double width = begin - end;
-          double core = 1e-6 * width * width;
-          vz +=
-              shed[e]
-                  * 0.5
-                  * Math.log((end * end + w * w + core) / (begin * begin + w * w + core))
-                  / width;
-          if (w != 0) {
-            vy += shed[e] * Arctangent.of(w * width, w * w + begin * end) / width;
-          }
-        }
+      for (int k = 0; k <= h.surfaces[from].count; k++) {
+        wash += shed[first + k] * edgeWash(h, from, k, y, z, ny, nz, seen);
       }
     }
-    return HALF_OVER_PI * (ny * vy + nz * vz);
+    return HALF_OVER_PI * wash;
+  }
+
+  /** Wash of one starboard trailing vortex of strength 2 pi. */
+  private static double edgeWash(
+      HalfLattice h, int from, int k, double y, double z, double ny, double nz, int seen) {
+    Strips s = h.surfaces[from];
+    int e = h.rowEdge[h.firstRow(from)] + k;
+    double u = y - h.trailY[e];
+    double w = z - h.trailZ[e];
+    if (from == seen || k == 0) {
+      double across = u * u + w * w;
+      return across > 0 ? (ny * w - nz * u) / across : 0;
+    }
+    // Another surface's wake may lie at the same height: taken as a sheet, see Influence.
+    double begin = y - s.centreY[k - 1];
+    double end = y - (k == s.count ? 2 * s.edgeY[k] - s.centreY[k - 1] : s.centreY[k]);
+    double width = begin - end;
+    double core = 1e-6 * width * width;
+    double vz = 0.5 * Math.log((end * end + w * w + core) / (begin * begin + w * w + core)) / width;
+    double vy = w == 0 ? 0 : Arctangent.of(w * width, w * w + begin * end) / width;
+    return ny * vy + nz * vz;
   }
 }

@@ -138,6 +138,15 @@ final class HalfLattice {
     }
   }
 
+  /** Strips of all surfaces on one half. */
+  int strips() {
+    int all = 0;
+    for (Strips s : surfaces) {
+      all += s.count;
+    }
+    return all;
+  }
+
   /** First row of a surface. */
   int firstRow(int surface) {
     int row = 0;

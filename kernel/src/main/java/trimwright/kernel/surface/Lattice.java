@@ -204,6 +204,16 @@ public final class Lattice {
     return flows;
   }
 
+  /**
+   * How the loads answer to a turn of the flow that each strip sees, at the pitch last solved; to
+   * be asked for after {@link #flows}, whose velocities it uses.
+   *
+   * @return the answers, per unit of dynamic pressure
+   */
+  public LoadShifts shifts() {
+    return ShiftSolution.of(half, system, velocityX, velocityY, deep, surfaceZ);
+  }
+
   private SurfaceFlow boundFlow(int s, double farFieldDrag) {
     Strips strips = half.surfaces[s];
     double[] lift = new double[strips.count];

@@ -3,14 +3,15 @@ package trimwright.kernel.surface;
 import trimwright.kernel.section.Finish;
 
 /**
- * What the sections of one wing add strip by strip to the lattice's flow: viscous drag and lift
- * limit at a speed, see {@link StripPolars}, and the lowest pressure at any.
+ * The sections of one wing strip by strip: what they do at a speed, see {@link StripPolars}, and
+ * the lowest pressure at any.
  *
  * <p>Immutable; may be shared between threads.
  */
 public final class ProfileForces {
   private final Strips strips;
   private final Finish finish;
+  private final double[] smoothing;
 
   /**
    * The sections of a wing.
@@ -20,6 +21,7 @@ public final class ProfileForces {
    */
   public ProfileForces(PlacedWing wing, Finish finish) {
     strips = new Strips(wing);
+    smoothing = SpanSmoothing.matrix(strips);
     this.finish = finish;
   }
 
@@ -27,10 +29,10 @@ public final class ProfileForces {
    * The sections at one speed.
    *
    * @param reynoldsPerMetre speed over kinematic viscosity [1/m]
-   * @return drag and lift limits of every strip there
+   * @return every strip's section there
    */
   public StripPolars at(double reynoldsPerMetre) {
-    return new StripPolars(strips, finish, reynoldsPerMetre);
+    return new StripPolars(strips, smoothing, finish, reynoldsPerMetre);
   }
 
   /** Lowest pressure coefficient on any strip at these lift coefficients [1]. */

@@ -2,6 +2,7 @@ package trimwright.kernel.surface;
 
 import java.util.List;
 import java.util.stream.DoubleStream;
+import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.section.Section;
 
 /**
@@ -163,6 +164,21 @@ final class Strips {
 
   double momentAtZeroLift(int k) {
     return mix(k, section[k].momentAtZeroLift(), outerSection[k].momentAtZeroLift());
+  }
+
+  /** Area of a strip, both halves [m²]. */
+  double area(int k) {
+    return 2 * chord[k] * width[k];
+  }
+
+  /** How far above the datum a strip's quarter chord lies, water axes [m]. */
+  double above(int k, Attitude at) {
+    return ahead[k] * at.sin() + above[k] * at.cos();
+  }
+
+  /** How far ahead of it [m]. */
+  double ahead(int k, Attitude at) {
+    return ahead[k] * at.cos() - above[k] * at.sin();
   }
 
   double mix(int k, double inner, double outer) {

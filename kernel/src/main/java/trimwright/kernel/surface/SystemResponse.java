@@ -1,8 +1,11 @@
 package trimwright.kernel.surface;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Stream;
 import trimwright.kernel.frame.PlaneForce;
 import trimwright.kernel.numeric.NodeTable;
 
@@ -11,17 +14,26 @@ import trimwright.kernel.numeric.NodeTable;
  * alone, and smoothly so: it is solved at given pitches and interpolated. What depends on speed
  * (friction, lift limits) is added afterwards from the strips' lift.
  *
- * <p>Immutable; may be shared between threads.
+ * <p>Nothing that a caller can see changes; may be shared between threads.
  */
 public final class SystemResponse implements SurfaceResponse {
   private static final int TOTALS = 5;
 
+  /**
+   * Least spacing of the pitches at which shifts are kept [rad]. They bear on what the sections
+   * change alone and vary slowly.
+   */
+  private static final double SHIFT_SPACING = Math.toRadians(4.5);
+
   private final NodeTable table;
+  private final NodeTable shifts;
   private final int[] firstStrip;
   private final int[] strips;
+  private volatile Kept kept;
 
-  private SystemResponse(NodeTable table, int[] firstStrip, int[] strips) {
+  private SystemResponse(NodeTable table, NodeTable shifts, int[] firstStrip, int[] strips) {
     this.table = table;
+    this.shifts = shifts;
     this.firstStrip = firstStrip;
     this.strips = strips;
   }
@@ -40,11 +52,16 @@ public final class SystemResponse implements SurfaceResponse {
     double[][] values = null;
     int[] first = null;
     int[] strips = null;
+    boolean[] coarse = coarse(pitches);
+    List<LoadShifts> shifts = new ArrayList<>();
     for (int node = 0; node < nodes; node++) {
       double pitch = pitches[node];
       double depth = datumDepth.applyAsDouble(pitch);
       lattice.solve(pitch, Double.isNaN(depth) ? OptionalDouble.empty() : OptionalDouble.of(depth));
       List<SurfaceFlow> flows = lattice.flows();
+      if (coarse[node]) {
+        shifts.add(lattice.shifts());
+      }
       if (values == null) {
         first = new int[flows.size()];
         strips = new int[flows.size()];
@@ -69,7 +86,67 @@ public final class SystemResponse implements SurfaceResponse {
         }
       }
     }
-    return new SystemResponse(new NodeTable(pitches, values), first, strips);
+    double[] at = new double[shifts.size()];
+    int next = 0;
+    for (int node = 0; node < nodes; node++) {
+      if (coarse[node]) {
+        at[next++] = pitches[node];
+      }
+    }
+    NodeTable kept = new NodeTable(at, columns(shifts));
+    return new SystemResponse(new NodeTable(pitches, values), kept, first, strips);
+  }
+
+  /** Every pitch that lies far enough from the one before and from the last, and the last. */
+  private static boolean[] coarse(double[] pitches) {
+    int last = pitches.length - 1;
+    double spacing = Math.min(SHIFT_SPACING, (pitches[last] - pitches[0]) / 6);
+    boolean[] coarse = new boolean[pitches.length];
+    double before = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < last; i++) {
+      if (pitches[i] - before >= spacing && pitches[last] - pitches[i] >= 0.5 * spacing) {
+        coarse[i] = true;
+        before = pitches[i];
+      }
+    }
+    coarse[last] = true;
+    return coarse;
+  }
+
+  private static double[][] columns(List<LoadShifts> shifts) {
+    double[][] rows =
+        shifts.stream()
+            .map(
+                s ->
+                    Stream.of(s.lift(), s.up(), s.noseUp(), s.farDrag())
+                        .flatMapToDouble(Arrays::stream)
+                        .toArray())
+            .toArray(double[][]::new);
+    double[][] columns = new double[rows[0].length][rows.length];
+    for (int i = 0; i < rows.length; i++) {
+      for (int f = 0; f < rows[i].length; f++) {
+        columns[f][i] = rows[i][f];
+      }
+    }
+    return columns;
+  }
+
+  @Override
+  public LoadShifts shifts(double pitch) {
+    NodeTable.Place place = shifts.at(pitch);
+    int n = 0;
+    for (int count : strips) {
+      n += count;
+    }
+    double[] lift = new double[n * n];
+    double[] up = new double[strips.length * n];
+    double[] noseUp = new double[strips.length * n];
+    double[] farDrag = new double[n * n];
+    shifts.read(0, place, lift);
+    shifts.read(lift.length, place, up);
+    shifts.read(lift.length + up.length, place, noseUp);
+    shifts.read(lift.length + up.length + noseUp.length, place, farDrag);
+    return new LoadShifts(n, lift, up, noseUp, farDrag);
   }
 
   @Override
@@ -95,4 +172,17 @@ public final class SystemResponse implements SurfaceResponse {
   public double to() {
     return table.to();
   }
+
+  /** The table last made is kept: a change that leaves wings and water alone asks for it again. */
+  @Override
+  public Loads loads(Object sections, Couplings couplings) {
+    Kept last = kept;
+    if (last == null || !last.sections.equals(sections)) {
+      last = new Kept(sections, new LoadTable(this, couplings, table.nodes()));
+      kept = last;
+    }
+    return last.loads;
+  }
+
+  private record Kept(Object sections, LoadTable loads) {}
 }

@@ -2,7 +2,6 @@ package trimwright.kernel.surface;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.frame.PlaneForce;
 import trimwright.kernel.section.Finish;
 import trimwright.kernel.water.Water;
@@ -91,25 +90,33 @@ public final class WingAlone {
    */
   public WingCoefficients at(double angleOfAttack, double speed, Water water) {
     SurfaceFlow flow = flow(angleOfAttack);
-    PlaneForce force = flow.force();
-    double induced = flow.boundDrag() / area;
-    double lift = force.up();
-    boolean stalled = false;
-    if (!inviscid) {
-      StripPolars polars = sections.at(speed / water.kinematicViscosity());
-      force = force.plus(polars.drag(flow.stripLift(), Attitude.of(angleOfAttack)));
-      stalled = polars.liftReserve(flow.stripLift()) <= 0;
-      lift -= polars.lostLift(flow.stripLift());
+    if (inviscid) {
+      return coefficients(angleOfAttack, flow, false, 0);
     }
+    StripCoupling coupling =
+        StripCoupling.of(List.of(sections.at(speed / water.kinematicViscosity())));
+    CoupledFlow coupled =
+        coupling.solve(
+            new FixedResponse(angleOfAttack, List.of(flow), lattice::shifts), angleOfAttack);
+    WingLoad load = coupled.wings().get(0);
+    SurfaceFlow all =
+        new SurfaceFlow(load.force(), load.boundDrag(), load.farFieldDrag(), load.stripLift());
+    return coefficients(angleOfAttack, all, load.stalled() > 0, coupled.residual());
+  }
+
+  private WingCoefficients coefficients(
+      double angleOfAttack, SurfaceFlow flow, boolean stalled, double residual) {
+    PlaneForce force = flow.force();
     return new WingCoefficients(
         angleOfAttack,
-        lift / area,
+        force.up() / area,
         -force.forward() / area,
         force.noseUp() / (area * meanChord),
-        induced,
+        flow.boundDrag() / area,
         flow.farFieldDrag() / area,
         sections.minimumPressure(flow.stripLift()),
-        stalled);
+        stalled,
+        residual);
   }
 
   /** Root chord's angle of no lift [rad]. */

@@ -10,7 +10,8 @@ package trimwright.kernel.surface;
  * @param inducedDrag from the bound vortices [1]
  * @param inducedDragFarField from the wake far behind [1]
  * @param minimumPressure lowest pressure coefficient on any strip [1]
- * @param stalled whether a strip is at its lift limit
+ * @param stalled whether a strip is past its section's largest or most negative lift
+ * @param residual see {@link CoupledFlow#residual} [1]
  */
 public record WingCoefficients(
     double angleOfAttack,
@@ -20,4 +21,10 @@ public record WingCoefficients(
     double inducedDrag,
     double inducedDragFarField,
     double minimumPressure,
-    boolean stalled) {}
+    boolean stalled,
+    double residual) {
+  /** Whether lattice and sections agree. */
+  public boolean converged() {
+    return residual <= CoupledFlow.TOLERANCE;
+  }
+}

@@ -1,7 +1,6 @@
 package trimwright.kernel.trim;
 
 import trimwright.kernel.frame.PlaneForce;
-import trimwright.kernel.surface.SurfaceFlow;
 
 /**
  * All forces on board and foil at one pitch and speed, in water axes with moments about the datum;
@@ -10,8 +9,6 @@ import trimwright.kernel.surface.SurfaceFlow;
  *
  * @param at what the speed alone decides
  * @param pitch of the fuselage [rad]
- * @param frontFlow the front wing's inviscid flow
- * @param stabilizerFlow the stabilizer's
  * @param frontWing force of the front wing [N, N·m]
  * @param stabilizer force of the stabilizer
  * @param drags mast, spray, corners, fuselage, pod
@@ -28,8 +25,6 @@ import trimwright.kernel.surface.SurfaceFlow;
 record Balance(
     SpeedModel at,
     double pitch,
-    SurfaceFlow frontFlow,
-    SurfaceFlow stabilizerFlow,
     PlaneForce frontWing,
     PlaneForce stabilizer,
     PlaneForce drags,

@@ -1,19 +1,24 @@
 package trimwright.kernel.trim;
 
+import java.util.List;
 import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.Deck;
 import trimwright.kernel.rig.Drive;
 import trimwright.kernel.rig.RideCase;
+import trimwright.kernel.section.Finish;
+import trimwright.kernel.surface.Loads;
 import trimwright.kernel.surface.ProfileForces;
+import trimwright.kernel.surface.SpeedLoads;
+import trimwright.kernel.surface.StripCoupling;
 import trimwright.kernel.surface.SurfaceResponse;
+import trimwright.kernel.surface.WingShape;
 
 /** Puts the forces of a case together at any pitch and speed. Immutable. */
 final class BalanceModel {
   private final Craft craft;
   private final SurfaceResponse response;
-  private final ProfileForces frontSections;
-  private final ProfileForces stabilizerSections;
+  private final Loads loads;
   private final double riderWeight;
   private final Attitude rake;
   private final Attitude base;
@@ -23,8 +28,22 @@ final class BalanceModel {
     this.craft = craft;
     this.response = response;
     RideCase c = craft.rideCase();
-    frontSections = new ProfileForces(craft.wings().get(0), c.setup().frontWing().finish());
-    stabilizerSections = new ProfileForces(craft.wings().get(1), c.setup().stabilizer().finish());
+    ProfileForces front = new ProfileForces(craft.wings().get(0), c.setup().frontWing().finish());
+    ProfileForces tail = new ProfileForces(craft.wings().get(1), c.setup().stabilizer().finish());
+    double viscosity = c.water().kinematicViscosity();
+    loads =
+        response.loads(
+            new Sections(
+                c.setup().frontWing().shape(),
+                c.setup().frontWing().finish(),
+                c.setup().stabilizer().shape(),
+                c.setup().stabilizer().finish(),
+                viscosity),
+            speed -> {
+              double perMetre = speed / viscosity;
+              StripCoupling one = StripCoupling.of(List.of(front.at(perMetre), tail.at(perMetre)));
+              return pitch -> one;
+            });
     riderWeight = c.rider().allMass() * Craft.GRAVITY;
     rake = Attitude.of(craft.deck().rake());
     base = Attitude.of(craft.deck().baseAngle());
@@ -39,12 +58,9 @@ final class BalanceModel {
     return response;
   }
 
-  ProfileForces frontSections() {
-    return frontSections;
-  }
-
-  ProfileForces stabilizerSections() {
-    return stabilizerSections;
+  /** Both wings' loads at a speed [m/s]. */
+  SpeedLoads loads(double speed) {
+    return loads.at(speed);
   }
 
   double dynamicPressure(double speed) {
@@ -116,4 +132,8 @@ final class BalanceModel {
         b.air() * above,
         b.buoyancy().noseUp());
   }
+
+  /** What the loads follow from besides the response. */
+  private record Sections(
+      WingShape front, Finish frontFinish, WingShape tail, Finish tailFinish, double viscosity) {}
 }

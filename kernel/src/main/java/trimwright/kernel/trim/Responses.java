@@ -4,10 +4,14 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import trimwright.kernel.rig.Craft;
+import trimwright.kernel.surface.Couplings;
 import trimwright.kernel.surface.Lattice;
+import trimwright.kernel.surface.LoadShifts;
+import trimwright.kernel.surface.Loads;
 import trimwright.kernel.surface.PlacedWing;
 import trimwright.kernel.surface.ProfileForces;
 import trimwright.kernel.surface.ResponseKey;
+import trimwright.kernel.surface.SolvedLoads;
 import trimwright.kernel.surface.StripPolars;
 import trimwright.kernel.surface.SurfaceFlow;
 import trimwright.kernel.surface.SurfaceResponse;
@@ -68,9 +72,9 @@ public final class Responses {
 
   /**
    * What {@link #tabulated} reads of a craft, and nothing else: lattice of both wings, places,
-   * immersion, and the front wing's lift limits, which bound the range of pitch. Crafts with equal
-   * keys have the same table bit for bit. Track, stance, masses, feet, wind, water, wishes, mast,
-   * wedge, drive and battery are not in it; a shim is.
+   * immersion, and the front wing's angles of stall, which bound the range of pitch. Crafts with
+   * equal keys have the same table bit for bit. Track, stance, masses, feet, wind, water, wishes,
+   * mast, wedge, drive and battery are not in it; a shim is.
    *
    * @param craft the craft
    * @return the key of its table
@@ -87,7 +91,7 @@ public final class Responses {
       tail.ahead(),
       tail.above()
     };
-    double[] limits = frontSections(craft).maximumLift();
+    double[] limits = frontSections(craft).stall().highest();
     return ResponseKey.of(
         craft.wings(),
         DoubleStream.concat(DoubleStream.of(places), DoubleStream.of(limits)).toArray());
@@ -143,15 +147,17 @@ public final class Responses {
     List<SurfaceFlow> level = flows(craft, lattice, 0);
     List<SurfaceFlow> raised = flows(craft, lattice, step);
     // Both wings together carry the weight; the front one stalls first.
-    double[] low = level.get(0).stripLift();
+    StripPolars front = frontSections(craft);
+    double[] low = front.straightAngles(level.get(0).stripLift());
+    double[] high = front.straightAngles(raised.get(0).stripLift());
     double upLow = up(level);
     double slope = (up(raised) - upLow) / step;
     double noLift = slope > 0 ? -upLow / slope : 0;
     double[] slopes = new double[low.length];
     for (int k = 0; k < slopes.length; k++) {
-      slopes[k] = (raised.get(0).stripLift()[k] - low[k]) / step;
+      slopes[k] = (high[k] - low[k]) / step;
     }
-    double stall = frontSections(craft).stallMargin(low, slopes);
+    double stall = front.stall().margin(low, slopes);
     double from = Math.max(-FURTHEST, noLift - BELOW);
     double to = Math.min(FURTHEST, (Double.isFinite(stall) ? stall : FURTHEST) + BEYOND);
     return new double[] {Math.min(from, FURTHEST - LEAST_WIDTH), Math.max(to, from + LEAST_WIDTH)};
@@ -179,6 +185,7 @@ public final class Responses {
     private final double to;
     private double last = Double.NaN;
     private List<SurfaceFlow> flows;
+    private LoadShifts shifts;
 
     Unfrozen(Craft craft, Lattice lattice, double from, double to) {
       this.craft = craft;
@@ -189,12 +196,25 @@ public final class Responses {
 
     @Override
     public SurfaceFlow at(int wing, double pitch) {
+      solve(pitch);
+      return flows.get(wing);
+    }
+
+    @Override
+    public LoadShifts shifts(double pitch) {
+      solve(pitch);
+      if (shifts == null) {
+        shifts = lattice.shifts();
+      }
+      return shifts;
+    }
+
+    private void solve(double pitch) {
       if (pitch != last) {
-        lattice.solve(pitch, OptionalDouble.of(craft.datumDepth(pitch)));
-        flows = lattice.flows();
+        flows = Responses.flows(craft, lattice, pitch);
+        shifts = null;
         last = pitch;
       }
-      return flows.get(wing);
     }
 
     @Override
@@ -205,6 +225,11 @@ public final class Responses {
     @Override
     public double to() {
       return to;
+    }
+
+    @Override
+    public Loads loads(Object sections, Couplings couplings) {
+      return speed -> new SolvedLoads(this, couplings.at(speed));
     }
   }
 }

@@ -1,6 +1,5 @@
 package trimwright.kernel.trim;
 
-import java.util.List;
 import java.util.Optional;
 import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.frame.PlaneForce;
@@ -8,29 +7,28 @@ import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.CraftDrags;
 import trimwright.kernel.rig.Drive;
 import trimwright.kernel.rig.Setup;
-import trimwright.kernel.surface.StripPolars;
-import trimwright.kernel.surface.SurfaceFlow;
+import trimwright.kernel.surface.SpeedLoads;
 
 /**
  * Puts the forces of a case together at one speed and any pitch. What depends on the speed alone,
- * the friction lines and the sections' polars above all, is worked out once. Immutable.
+ * the friction lines and the sections' polars above all, is worked out once.
  */
 final class SpeedModel {
   private final BalanceModel model;
   private final double speed;
   private final double dynamicPressure;
-  private final StripPolars frontPolars;
-  private final StripPolars stabilizerPolars;
+  private final SpeedLoads loads;
   private final CraftDrags drags;
   private final double air;
+
+  /** Found when first asked for; the same whoever finds it. */
+  private volatile double stall = Double.NaN;
 
   SpeedModel(BalanceModel model, double speed) {
     this.model = model;
     this.speed = speed;
     dynamicPressure = model.dynamicPressure(speed);
-    double perMetre = model.reynoldsPerMetre(speed);
-    frontPolars = model.frontSections().at(perMetre);
-    stabilizerPolars = model.stabilizerSections().at(perMetre);
+    loads = model.loads(speed);
     drags = model.craft().drags(speed);
     air = model.craft().airDrag(speed);
   }
@@ -43,17 +41,17 @@ final class SpeedModel {
     return dynamicPressure;
   }
 
-  StripPolars frontPolars() {
-    return frontPolars;
+  /** Both wings' loads over pitch. */
+  SpeedLoads loads() {
+    return loads;
   }
 
-  StripPolars stabilizerPolars() {
-    return stabilizerPolars;
-  }
-
-  /** Both wings' polars, for what asks for the worse of the two. */
-  List<StripPolars> polars() {
-    return List.of(frontPolars, stabilizerPolars);
+  /** The pitch at which the first strip of either wing stalls nose up [rad]. */
+  double stall() {
+    if (Double.isNaN(stall)) {
+      stall = loads.stallPitch();
+    }
+    return stall;
   }
 
   /** All forces at a pitch of the fuselage [rad], thrust balancing the drag. */
@@ -65,12 +63,8 @@ final class SpeedModel {
   Balance at(double pitch, double fixedThrust) {
     Craft craft = model.craft();
     Attitude at = Attitude.of(pitch);
-    SurfaceFlow front = model.response().at(0, pitch);
-    SurfaceFlow tail = model.response().at(1, pitch);
-    PlaneForce frontForce =
-        front.force().plus(frontPolars.drag(front.stripLift(), at)).times(dynamicPressure);
-    PlaneForce tailForce =
-        tail.force().plus(stabilizerPolars.drag(tail.stripLift(), at)).times(dynamicPressure);
+    PlaneForce frontForce = loads.force(0, pitch).times(dynamicPressure);
+    PlaneForce tailForce = loads.force(1, pitch).times(dynamicPressure);
     PlaneForce water = drags.at(at);
     PlaneForce parts = craft.weights(at);
     PlaneForce buoyancy = craft.buoyancy(at);
@@ -107,8 +101,6 @@ final class SpeedModel {
     return new Balance(
         this,
         pitch,
-        front,
-        tail,
         frontForce,
         tailForce,
         water,

@@ -48,7 +48,7 @@ final class SpeedSearch {
       speeds.add(v);
       found.add(solver.find(v));
     }
-    balanced = runs(speeds, found, f -> f.balance().isPresent());
+    balanced = runs(speeds, found, TrimSolver.Found::stands);
     trimmed = runs(speeds, found, TrimSolver.Found::trimmed);
   }
 
@@ -152,9 +152,9 @@ final class SpeedSearch {
         v -> quantity.applyAsDouble(balance(v)) - value, a, fa, b, fb, SPEED_TOLERANCE);
   }
 
-  /** Inside a run every speed has a balance. */
+  /** Inside a run every speed has a balance; should one not, what is nearest will not be kept. */
   private Balance balance(double speed) {
-    return solver.find(speed).balance().orElseThrow();
+    return solver.nearest(speed);
   }
 
   List<EvenFeetSpeed> evenFeetSpeeds() {

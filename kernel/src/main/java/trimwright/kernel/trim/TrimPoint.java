@@ -32,6 +32,8 @@ import java.util.Set;
  *     empty near neutral
  * @param forceResidual of the two force equations [N]
  * @param momentResidual of the moment equation [N·m]
+ * @param sectionResidual largest difference of a lift coefficient between lattice and sections, see
+ *     {@link trimwright.kernel.surface.CoupledFlow#residual} [1]
  * @param momentTerms about the datum
  * @param brokenLimits limits of the rideable window that this point breaks
  */
@@ -59,6 +61,7 @@ public record TrimPoint(
     OptionalDouble pitchPerShift,
     double forceResidual,
     double momentResidual,
+    double sectionResidual,
     MomentTerms momentTerms,
     Set<Limit> brokenLimits) {
 

@@ -31,12 +31,6 @@ final class TrimSolver {
   /** Step of the search for lift beyond the first stall [rad]. */
   private static final double STALL_STEP = Math.toRadians(0.5);
 
-  /**
-   * Margin to the stall where no strip's lift grows with pitch, as on a wing that stands across the
-   * stream [rad]: half a turn, so that it stays a number.
-   */
-  private static final double FURTHEST_STALL = Math.PI;
-
   /** A static margin nearer to neutral than this gives no pitch per shift of weight [m]. */
   private static final double NEUTRAL = 5e-3;
 
@@ -54,7 +48,16 @@ final class TrimSolver {
   }
 
   /** What a speed gives, before anything is said about it. */
-  record Found(Optional<Balance> balance, Optional<NoTrimReason> reason) {
+  record Found(Optional<Balance> balance, Optional<NoTrimReason> reason, boolean pastStall) {
+    Found(Optional<Balance> balance, Optional<NoTrimReason> reason) {
+      this(balance, reason, false);
+    }
+
+    /** Whether forces balance before the first stall: there lift grows with pitch and speed. */
+    boolean stands() {
+      return balance.isPresent() && !pastStall;
+    }
+
     boolean trimmed() {
       return reason.isEmpty();
     }
@@ -62,21 +65,45 @@ final class TrimSolver {
 
   /** The balance at a speed, and what speaks against it. */
   Found find(double speed) {
-    double low = model.response().from();
-    double high = model.response().to();
     SpeedModel here = model.at(speed);
+    double low = here.loads().from();
+    double end = here.loads().to();
     double atLow = here.at(low).up();
-    double atHigh = here.at(high).up();
-    if (atHigh < 0) {
-      return new Found(Optional.empty(), Optional.of(NoTrimReason.TOO_SLOW));
-    }
     if (atLow > 0) {
       // More than the weight is carried at the lowest pitch computed, which lies a little below no
       // lift of both wings together: they would have to press down.
       return new Found(Optional.empty(), Optional.of(NoTrimReason.STALLED));
     }
+    // Up to the first stall lift grows with pitch; beyond, the wing as a whole may still gain some.
+    double high = Math.max(low + NEAR_PITCH, Math.min(here.stall(), end));
+    double atHigh = here.at(high).up();
+    boolean pastStall = false;
+    while (atHigh < 0 && high < end) {
+      pastStall = true;
+      low = high;
+      atLow = atHigh;
+      high = Math.min(high + STALL_STEP, end);
+      atHigh = here.at(high).up();
+    }
+    if (atHigh < 0) {
+      return new Found(Optional.empty(), Optional.of(NoTrimReason.TOO_SLOW));
+    }
     Balance balance = here.at(root(here, low, atLow, high, atHigh));
-    return new Found(Optional.of(balance), against(balance));
+    return new Found(Optional.of(balance), against(balance), pastStall);
+  }
+
+  /**
+   * The balance at a speed or, where there is none, what is nearest to it: all that the wings carry
+   * before they stall.
+   */
+  Balance nearest(double speed) {
+    return find(speed)
+        .balance()
+        .orElseGet(
+            () -> {
+              SpeedModel here = model.at(speed);
+              return here.at(Math.min(here.stall(), here.loads().to()));
+            });
   }
 
   /** The pitch at which the vertical forces vanish, between two at which they do not. */
@@ -86,13 +113,7 @@ final class TrimSolver {
   }
 
   private Optional<NoTrimReason> against(Balance b) {
-    double front = b.at().frontPolars().liftReserve(b.frontFlow().stripLift());
-    double tail = b.at().stabilizerPolars().liftReserve(b.stabilizerFlow().stripLift());
-    if (front <= 0) {
-      return Optional.of(
-          carriesWithStalledStrips(b) ? NoTrimReason.STALLED : NoTrimReason.TOO_SLOW);
-    }
-    if (tail <= 0) {
+    if (stallReserve(b) < 0) {
       return Optional.of(NoTrimReason.STALLED);
     }
     Optional<Drive> drive = model.craft().rideCase().setup().drive();
@@ -104,22 +125,6 @@ final class TrimSolver {
       return Optional.of(NoTrimReason.FEET_CANNOT_REACH);
     }
     return Optional.empty();
-  }
-
-  /**
-   * Whether the wings could still carry the weight with the lift of every stalled strip held at its
-   * limit.
-   */
-  private boolean carriesWithStalledStrips(Balance b) {
-    double q = b.at().dynamicPressure();
-    for (double p = b.pitch(); p <= model.response().to(); p += STALL_STEP) {
-      Balance at = b.at().at(p);
-      double lost = b.at().frontPolars().lostLift(at.frontFlow().stripLift());
-      if (at.up() - q * lost >= 0) {
-        return true;
-      }
-    }
-    return false;
   }
 
   double footShare(Balance b) {
@@ -199,22 +204,23 @@ final class TrimSolver {
         s.pitchPerShift,
         Math.hypot(b.up(), forwardSum),
         terms.sum(),
+        b.at().loads().residual(b.pitch()),
         terms,
         limits.broken(b, share, stallMargin, s.foil));
   }
 
-  private double stallMargin(Balance b) {
-    double least = FURTHEST_STALL;
+  /** How far the strip nearest to its stall, either way, is from it; negative past it [1]. */
+  private static double stallReserve(Balance b) {
+    double least = 1;
     for (int wing = 0; wing < 2; wing++) {
-      double[] here = (wing == 0 ? b.frontFlow() : b.stabilizerFlow()).stripLift();
-      double[] there = model.response().at(wing, b.pitch() + PITCH_STEP).stripLift();
-      double[] slope = new double[here.length];
-      for (int k = 0; k < slope.length; k++) {
-        slope[k] = (there[k] - here[k]) / PITCH_STEP;
-      }
-      least = Math.min(least, b.at().polars().get(wing).stallMargin(here, slope));
+      double[] angles = b.at().loads().angles(wing, b.pitch());
+      least = Math.min(least, b.at().loads().stall().get(wing).reserve(angles));
     }
     return least;
+  }
+
+  private double stallMargin(Balance b) {
+    return b.at().stall() - b.pitch();
   }
 
   private double footShareGrowth(Balance b, double here) {
@@ -234,8 +240,8 @@ final class TrimSolver {
   private Optional<Balance> near(Balance b, double speed) {
     double low = b.pitch() - NEAR_PITCH;
     double high = b.pitch() + NEAR_PITCH;
-    if (low > model.response().from() && high < model.response().to()) {
-      SpeedModel here = model.at(speed);
+    SpeedModel here = model.at(speed);
+    if (low > here.loads().from() && high < here.loads().to()) {
       double atLow = here.at(low).up();
       double atHigh = here.at(high).up();
       if (atLow <= 0 && atHigh >= 0) {
@@ -304,8 +310,7 @@ final class TrimSolver {
    */
   double slack(Balance b) {
     double least = limits.slack(b, footShare(b), stallMargin(b), stability(b).foil);
-    least = Math.min(least, b.at().frontPolars().liftReserve(b.frontFlow().stripLift()));
-    least = Math.min(least, b.at().stabilizerPolars().liftReserve(b.stabilizerFlow().stripLift()));
+    least = Math.min(least, stallReserve(b));
     Optional<Drive> drive = model.craft().rideCase().setup().drive();
     return drive.isPresent()
         ? Math.min(least, 1 - power(b, drive.get()) / drive.get().maximumPower())

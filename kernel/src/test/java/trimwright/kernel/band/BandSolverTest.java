@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import trimwright.kernel.rig.FittedWing;
 import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.section.Finish;
+import trimwright.kernel.section.Polar;
 import trimwright.kernel.section.Section;
 import trimwright.kernel.section.SectionShape;
 import trimwright.kernel.surface.Station;
@@ -207,23 +208,55 @@ class BandSolverTest {
     }
 
     @Override
-    public double drag(double liftCoefficient, double reynolds, Finish finish) {
-      return base.drag(liftCoefficient, reynolds, finish);
-    }
-
-    @Override
-    public double maximumLift(double reynolds, Finish finish) {
-      return base.maximumLift(reynolds, finish);
-    }
-
-    @Override
-    public double minimumLift(double reynolds, Finish finish) {
-      return base.minimumLift(reynolds, finish);
+    public Polar polar(double reynolds, Finish finish) {
+      return new LoweredPolar(base.polar(reynolds, finish), by);
     }
 
     @Override
     public double minimumPressure(double liftCoefficient) {
       return base.minimumPressure(liftCoefficient);
+    }
+  }
+
+  private record LoweredPolar(Polar base, double by) implements Polar {
+    @Override
+    public double lift(double angle) {
+      return base.lift(angle + by);
+    }
+
+    @Override
+    public double dragAt(double angle) {
+      return base.dragAt(angle + by);
+    }
+
+    @Override
+    public double moment(double angle) {
+      return base.moment(angle + by);
+    }
+
+    @Override
+    public double angleOfMaximumLift() {
+      return base.angleOfMaximumLift() - by;
+    }
+
+    @Override
+    public double angleOfMinimumLift() {
+      return base.angleOfMinimumLift() - by;
+    }
+
+    @Override
+    public double drag(double liftCoefficient) {
+      return base.drag(liftCoefficient);
+    }
+
+    @Override
+    public double maximumLift() {
+      return base.maximumLift();
+    }
+
+    @Override
+    public double minimumLift() {
+      return base.minimumLift();
     }
   }
 

@@ -17,6 +17,9 @@ class SectionPropertyTest {
    */
   private static final double ROUNDING = 1e-6;
 
+  /** Lift of a plate far past its stall, at 45 degrees: more than the weakest sections' limit. */
+  private static final double PLATE = 0.72;
+
   @Property(tries = 60)
   void everyLegalSectionAnswersEverythingFinitely(
       @ForAll @Scale(3) @DoubleRange(min = 0.01, max = 0.3) double thickness,
@@ -121,9 +124,58 @@ class SectionPropertyTest {
     double reynolds = Math.pow(10, log);
     SectionPoint point = section.at(angle, reynolds, finish);
     SectionPoint next = section.at(angle + 1e-3, reynolds, finish);
-    assertThat(point.lift())
-        .isBetween(section.minimumLift(reynolds, finish), section.maximumLift(reynolds, finish));
-    assertThat(next.lift()).isGreaterThanOrEqualTo(point.lift());
+    if (point.attached()) {
+      assertThat(point.lift())
+          .isBetween(section.minimumLift(reynolds, finish), section.maximumLift(reynolds, finish));
+    }
+    if (point.attached() && next.attached()) {
+      assertThat(next.lift()).isGreaterThan(point.lift());
+    }
     assertThat(point.lift() * (angle - section.zeroLiftAngle())).isNotNegative();
+  }
+
+  @Property(tries = 200)
+  void largestLiftIsReachedAtItsAngleAndNowhereElse(
+      @ForAll @Scale(3) @DoubleRange(min = 0.01, max = 0.3) double thickness,
+      @ForAll @Scale(3) @DoubleRange(min = -0.1, max = 0.1) double camber,
+      @ForAll @Scale(3) @DoubleRange(min = 3, max = 8) double log,
+      @ForAll Finish finish) {
+    Polar polar = Sections.fromThicknessAndCamber(thickness, camber).polar(pow(log), finish);
+    assertThat(polar.lift(polar.angleOfMaximumLift()))
+        .isCloseTo(polar.maximumLift(), within(ROUNDING));
+    assertThat(polar.lift(polar.angleOfMinimumLift()))
+        .isCloseTo(polar.minimumLift(), within(ROUNDING));
+    for (double angle = -1.4; angle <= 1.4; angle += 0.005) {
+      assertThat(polar.lift(angle))
+          .isBetween(
+              Math.min(polar.minimumLift(), -PLATE) - ROUNDING,
+              Math.max(polar.maximumLift(), PLATE) + ROUNDING);
+      assertThat(polar.dragAt(angle)).isBetween(0.001, 10.0);
+      assertThat(polar.moment(angle)).isBetween(-1.0, 1.0);
+    }
+  }
+
+  /** A corner of size k in lift, drag or moment shows as k h; what stays smooth as its square. */
+  @Property(tries = 500)
+  void nothingHasCornersOverTheAngleAndTheSlopeIsTheLifts(
+      @ForAll @IntRange(min = 0, max = 2) int which,
+      @ForAll @DoubleRange(min = -1.2, max = 1.2) double angle,
+      @ForAll @Scale(3) @DoubleRange(min = 4, max = 7) double log,
+      @ForAll Finish finish) {
+    Polar polar = SOME[which].polar(pow(log), finish);
+    double h = 1e-5;
+    double left = polar.lift(angle - h);
+    double here = polar.lift(angle);
+    double right = polar.lift(angle + h);
+    assertThat(Math.abs(left - 2 * here + right)).isLessThan(1000 * h * h);
+    assertThat(polar.slope(angle)).isCloseTo((right - left) / (2 * h), within(1e-2));
+    double bend = polar.moment(angle - h) - 2 * polar.moment(angle) + polar.moment(angle + h);
+    assertThat(Math.abs(bend)).isLessThan(1000 * h * h);
+    double rise = polar.dragAt(angle - h) - 2 * polar.dragAt(angle) + polar.dragAt(angle + h);
+    assertThat(Math.abs(rise)).isLessThan(1000 * h * h);
+  }
+
+  private static double pow(double log) {
+    return Math.pow(10, log);
   }
 }

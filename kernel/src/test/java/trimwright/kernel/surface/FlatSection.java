@@ -1,6 +1,7 @@
 package trimwright.kernel.surface;
 
 import trimwright.kernel.section.Finish;
+import trimwright.kernel.section.Polar;
 import trimwright.kernel.section.Section;
 import trimwright.kernel.section.SectionShape;
 
@@ -34,18 +35,8 @@ record FlatSection(double liftSlope) implements Section {
   }
 
   @Override
-  public double drag(double liftCoefficient, double reynolds, Finish finish) {
-    return 0;
-  }
-
-  @Override
-  public double maximumLift(double reynolds, Finish finish) {
-    return 1e6;
-  }
-
-  @Override
-  public double minimumLift(double reynolds, Finish finish) {
-    return -1e6;
+  public Polar polar(double reynolds, Finish finish) {
+    return new StraightPolar(liftSlope, 0);
   }
 
   @Override
