@@ -15,6 +15,7 @@ module trimwright.kernel {
   exports trimwright.kernel.surface;
   exports trimwright.kernel.rig;
   exports trimwright.kernel.trim;
+  exports trimwright.kernel.quick;
   exports trimwright.kernel.cause;
   exports trimwright.kernel.band;
 }

@@ -114,6 +114,10 @@ class ArchitectureTest {
           .whereLayer("cause")
           .mayNotBeAccessedByAnyLayer()
           .whereLayer("band")
+          .mayNotBeAccessedByAnyLayer()
+          .layer("quick")
+          .definedBy("trimwright.kernel.quick..")
+          .whereLayer("quick")
           .mayNotBeAccessedByAnyLayer();
 
   /** Plain Java only: no files, network, clock, logging or framework. */

@@ -254,6 +254,12 @@ public final class Craft {
     return weights.amount();
   }
 
+  /** Mass of what moves against the mast with its track: board and battery [kg]. */
+  public double massOnDeck() {
+    Setup s = rideCase.setup();
+    return s.board().mass() + s.battery().map(Battery::mass).orElse(0.0);
+  }
+
   /**
    * Depth of the datum below the still surface, so that the front wing's root quarter chord keeps
    * its immersion.

@@ -41,6 +41,20 @@ public record StallAngles(double[] zeroLiftAngle, double[] highest, double[] low
   }
 
   /**
+   * Angle that the strip nearest to its stall nose down has left.
+   *
+   * @param stripAngle effective angle of attack of each strip [rad]
+   * @return least distance [rad]; negative past it
+   */
+  public double roomBelow(double[] stripAngle) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int k = 0; k < lowest.length; k++) {
+      least = Math.min(least, stripAngle[k] - lowest[k]);
+    }
+    return least;
+  }
+
+  /**
    * Nose-up change of pitch after which the first strip stalls, by the strips' own slopes.
    *
    * @param stripAngle effective angles of attack at a pitch [rad]

@@ -101,6 +101,26 @@ public final class StripCoupling {
   }
 
   /**
+   * The same with one wing turned: its sections take another angle in their strips, the lattice
+   * stays. Left out is that the panels move in the other wings' wash. On a stabilizer turned by up
+   * to 3 degrees that moves the craft's foot pressure by 0.3 mm in 95 of 100 random setups, by 1 mm
+   * in 99, and by up to 5 mm where the front wing's wake just passes. Strip angles then count from
+   * where the chord lines would be without the turn.
+   *
+   * @param wing which, counted from the front
+   * @param angle leading edge up positive, a few degrees [rad]
+   * @return another coupling; this one where the angle is 0
+   */
+  public StripCoupling withTurn(int wing, double angle) {
+    if (angle == 0) {
+      return this;
+    }
+    List<StripPolars> other = new ArrayList<>(wings);
+    other.set(wing, wings.get(wing).turned(angle));
+    return new StripCoupling(List.copyOf(other), perLift, added, stream);
+  }
+
+  /**
    * The same with strips in streams of another dynamic pressure, such as in another wing's wake.
    * Reynolds numbers stay those of the undisturbed stream.
    *
@@ -133,9 +153,13 @@ public final class StripCoupling {
   /**
    * The agreement at a pitch, looked for from another's departures.
    *
-   * @param start departures of a solution nearby; null for the straight lines
+   * @param response the lattice's answer with the same wings
+   * @param pitch of the fuselage [rad]
+   * @param start departures of a solution nearby, see {@link CoupledFlow#departure}; null for the
+   *     straight lines
+   * @return loads, with how well they agree
    */
-  CoupledFlow solve(SurfaceResponse response, double pitch, double[] start) {
+  public CoupledFlow solve(SurfaceResponse response, double pitch, double[] start) {
     List<SurfaceFlow> straight = new ArrayList<>(wings.size());
     double[] lift = new double[n];
     for (int w = 0; w < wings.size(); w++) {
@@ -157,7 +181,8 @@ public final class StripCoupling {
     return new StripTurns(this, response.shifts(pitch), straight, lift, pitch).solve(start);
   }
 
-  List<StripPolars> wings() {
+  /** Sections of the wings, from the front to the back. */
+  public List<StripPolars> wings() {
     return wings;
   }
 

@@ -57,6 +57,39 @@ public final class StripPolars {
     stall = new StallAngles(zeroLiftAngle, highest, lowest);
   }
 
+  private StripPolars(StripPolars of, double turn) {
+    strips = of.strips;
+    smoothing = of.smoothing;
+    zeroLiftAngle = of.zeroLiftAngle;
+    liftSlope = of.liftSlope;
+    most = of.most;
+    least = of.least;
+    int n = strips.count;
+    polar = new Polar[n];
+    double[] highest = new double[n];
+    double[] lowest = new double[n];
+    double[] noLift = new double[n];
+    for (int k = 0; k < n; k++) {
+      polar[k] = new TurnedPolar(of.polar[k], turn);
+      highest[k] = of.stall.highest()[k] - turn;
+      lowest[k] = of.stall.lowest()[k] - turn;
+      noLift[k] = of.stall.zeroLiftAngle()[k] - turn;
+    }
+    stall = new StallAngles(noLift, highest, lowest);
+  }
+
+  /**
+   * The same sections turned in their strips, in a lattice that is not: a turn of the whole wing
+   * about its strips' quarter chords, without a lattice of its own. Angles count from where the
+   * chord lines would be without the turn.
+   *
+   * @param angle leading edge up positive, a few degrees [rad]
+   * @return other sections
+   */
+  StripPolars turned(double angle) {
+    return new StripPolars(this, angle);
+  }
+
   /** Number of strips on one half. */
   public int count() {
     return strips.count;

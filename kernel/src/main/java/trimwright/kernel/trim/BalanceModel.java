@@ -4,8 +4,9 @@ import java.util.List;
 import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.Deck;
-import trimwright.kernel.rig.Drive;
+import trimwright.kernel.rig.Footing;
 import trimwright.kernel.rig.RideCase;
+import trimwright.kernel.rig.ThrustLine;
 import trimwright.kernel.section.Finish;
 import trimwright.kernel.surface.Loads;
 import trimwright.kernel.surface.ProfileForces;
@@ -20,9 +21,8 @@ final class BalanceModel {
   private final SurfaceResponse response;
   private final Loads loads;
   private final double riderWeight;
-  private final Attitude rake;
-  private final Attitude base;
-  private final Attitude thrustAngle;
+  private final Footing footing;
+  private final ThrustLine thrustLine;
 
   BalanceModel(Craft craft, SurfaceResponse response) {
     this.craft = craft;
@@ -45,9 +45,8 @@ final class BalanceModel {
               return pitch -> one;
             });
     riderWeight = c.rider().allMass() * Craft.GRAVITY;
-    rake = Attitude.of(craft.deck().rake());
-    base = Attitude.of(craft.deck().baseAngle());
-    thrustAngle = Attitude.of(c.setup().drive().map(Drive::thrustAngle).orElse(0.0));
+    footing = new Footing(craft.deck(), riderWeight);
+    thrustLine = new ThrustLine(craft);
   }
 
   Craft craft() {
@@ -85,22 +84,13 @@ final class BalanceModel {
     return riderWeight;
   }
 
-  /** The thrust line's angle to the fuselage. */
-  Attitude thrustAngle() {
-    return thrustAngle;
+  ThrustLine thrustLine() {
+    return thrustLine;
   }
 
-  /**
-   * Where the feet must press. They carry the rider's weight down and the drag of the air (less a
-   * handle's pull) aft, at one point of the deck: foilMoment - W (a + s cos p) + D (b + s sin p) =
-   * 0, with a, b the footing of the mast's axis on the deck, p the deck's pitch and s the distance
-   * along the deck.
-   */
+  /** Where the feet must press, see {@link Footing#pressure}. */
   double footPressure(Attitude at, double foilMoment, double friction) {
-    double a = -craft.deck().height() * at.sinWith(rake);
-    double b = craft.deck().height() * at.cosWith(rake);
-    return (foilMoment - riderWeight * a + friction * b)
-        / (riderWeight * at.cosWith(base) - friction * at.sinWith(base));
+    return footing.pressure(at, foilMoment, friction);
   }
 
   /** Moment of what acts through the feet, pressed at a point of the deck [N·m]. */

@@ -1,12 +1,10 @@
 package trimwright.kernel.trim;
 
-import java.util.Optional;
 import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.frame.PlaneForce;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.CraftDrags;
-import trimwright.kernel.rig.Drive;
-import trimwright.kernel.rig.Setup;
+import trimwright.kernel.rig.ThrustLine;
 import trimwright.kernel.surface.SpeedLoads;
 
 /**
@@ -70,32 +68,10 @@ final class SpeedModel {
     PlaneForce buoyancy = craft.buoyancy(at);
     double resistance = air - frontForce.forward() - tailForce.forward() - water.forward();
 
-    Setup setup = craft.rideCase().setup();
-    Optional<Drive> drive = setup.drive();
-    double thrust;
-    PlaneForce thrustForce;
-    double pull = 0;
-    if (drive.isPresent()) {
-      Drive d = drive.get();
-      double level = at.cosWith(model.thrustAngle());
-      thrust = Double.isNaN(fixedThrust) ? resistance / level : fixedThrust;
-      double ahead = craft.podAhead();
-      thrustForce =
-          PlaneForce.at(
-              thrust * level,
-              thrust * at.sinWith(model.thrustAngle()),
-              ahead * at.cos() - d.heightAboveFuselage() * at.sin(),
-              ahead * at.sin() + d.heightAboveFuselage() * at.cos());
-    } else {
-      thrust = Double.isNaN(fixedThrust) ? resistance : fixedThrust;
-      if (craft.rideCase().pullAboveDeck().isPresent()) {
-        thrustForce = PlaneForce.NONE;
-        pull = thrust;
-      } else {
-        // Level, on the fuselage's axis.
-        thrustForce = new PlaneForce(thrust, 0, 0);
-      }
-    }
+    ThrustLine line = model.thrustLine();
+    double thrust = Double.isNaN(fixedThrust) ? line.thrust(at, resistance) : fixedThrust;
+    PlaneForce thrustForce = line.force(at, thrust);
+    double pull = line.pull(thrust);
     PlaneForce foil =
         frontForce.plus(tailForce).plus(water).plus(parts).plus(buoyancy).plus(thrustForce);
     return new Balance(
