@@ -9,6 +9,14 @@ import static trimwright.kernel.layer.LayerState.COUNT;
  * that a small change of the outer flow costs little. A workspace for one thread.
  */
 public final class WallLayer {
+  /** Most that the logarithm of the momentum thickness grows where a layer is full [1]. */
+  private static final double MOST_GROWN = 0.6;
+
+  private static final double FULL = 1.3;
+
+  /** Least shape factor of a turbulent layer [1]. */
+  private static final double FULLEST = 1.1;
+
   private final double unitReynolds;
   private final double logUnitReynolds;
   private final TransitionPlace place;
@@ -173,9 +181,13 @@ public final class WallLayer {
     to.y[LayerState.ENTRAINMENT] =
         Math.max(from.y[LayerState.ENTRAINMENT], to.y[LayerState.ENTRAINMENT]);
     to.y[LayerState.PROGRESS] = 1;
-    if (!interval.solve(from, to, length, share, false, d, w)) {
-      failed(i, d, w);
-      return;
+    if (!sound(interval.solve(from, to, length, share, false, d, w), from, to)) {
+      startAnew(from, to);
+      to.y[LayerState.PROGRESS] = 1;
+      if (!sound(interval.solve(from, to, length, share, false, d, w), from, to)) {
+        failed(i, d, w);
+        return;
+      }
     }
     interval.sensitivities(byFirst[i], byGiven[i], bySharing);
     // The entrainment at the first station is set there, not carried.
@@ -205,14 +217,35 @@ public final class WallLayer {
     LayerState from = state[i - 1];
     LayerState to = state[i];
     to.copyFrom(guess);
-    if (!interval.solve(from, to, length, 0, false, d, w)) {
+    if (!sound(interval.solve(from, to, length, 0, false, d, w), from, to)) {
       to.copyFrom(from);
-      if (!interval.solve(from, to, length, 0, false, d, w)) {
-        failed(i, d, w);
-        return;
+      if (!sound(interval.solve(from, to, length, 0, false, d, w), from, to)) {
+        startAnew(from, to);
+        if (!sound(interval.solve(from, to, length, 0, false, d, w), from, to)) {
+          failed(i, d, w);
+          return;
+        }
       }
     }
     interval.sensitivities(byFirst[i], byGiven[i], null);
+  }
+
+  /**
+   * Whether a solution is a turbulent layer: the equations and the law have others, fuller than any
+   * or many times as thick as the station before.
+   */
+  private static boolean sound(boolean met, LayerState from, LayerState to) {
+    return met
+        && to.y[LayerState.SHAPE] > FULLEST
+        && (to.y[LayerState.SHAPE] > FULL
+            || to.y[LayerState.MOMENTUM] - from.y[LayerState.MOMENTUM] < MOST_GROWN);
+  }
+
+  private void startAnew(LayerState from, LayerState to) {
+    to.copyFrom(from);
+    to.y[LayerState.SHAPE] = 1.6;
+    to.y[LayerState.ENTRAINMENT] =
+        TurbulentClosure.plateEntrainment(from.logReynolds(logUnitReynolds));
   }
 
   /** No solution: goes on with the station before and the speed that the law then asks for. */

@@ -32,6 +32,12 @@ final class EdgeSpeeds {
   /** Speed at a station per unit source strength of a panel; surface panels, then wake panels. */
   private final double[][] bySource;
 
+  /** Speed at a station per unit growth of the wake's jump of potential at its points. */
+  private final double[][] byJump;
+
+  /** Turn of the wake at its points, to the left going downstream [rad]. */
+  private final double[] turn = new double[WAKE_PANELS];
+
   EdgeSpeeds(SurfacePotential surface, double[][] blown, double angle, double zeroLiftAngle) {
     this.surface = surface;
     layWake(angle, zeroLiftAngle);
@@ -40,6 +46,8 @@ final class EdgeSpeeds {
     bySource = new double[onset.length][n + WAKE_PANELS];
     onsetSpeeds(angle);
     sourceSpeeds(blown);
+    byJump = new double[onset.length][WAKE_PANELS];
+    jumpSpeeds();
   }
 
   /** Stations in the wake behind the trailing edge. */
@@ -62,6 +70,7 @@ final class EdgeSpeeds {
     double edge = Math.atan2(upY + lowY, upX + lowX);
     double step = 0.5 * (surface.length[0] + surface.length[n - 1]);
     double along = 0;
+    double before = edge;
     wakeX[0] = x[0];
     wakeY[0] = y[0];
     for (int i = 0; i < WAKE_PANELS; i++) {
@@ -72,6 +81,8 @@ final class EdgeSpeeds {
       wakeX[i + 1] = wakeX[i] + step * Math.cos(slope);
       wakeY[i + 1] = wakeY[i] + step * Math.sin(slope);
       wakeLength[i] = step;
+      turn[i] = slope - before;
+      before = slope;
       along += step;
       step *= GROWTH;
     }
@@ -167,7 +178,7 @@ final class EdgeSpeeds {
     for (int j = 1; j < n; j++) {
       speed[j] = (strength[j] - strength[j - 1]) / surface.way[j];
     }
-    double way = 0.5 * wakeLength[0] + 0.25 * (surface.length[0] + surface.length[n - 1]);
+    double way = edgeWay();
     double edge = (wake[0] - 0.5 * (strength[0] + strength[n - 1])) / way;
     speed[0] = -edge;
     speed[n] = edge;
@@ -197,7 +208,7 @@ final class EdgeSpeeds {
     for (int j = 1; j < n; j++) {
       subtract(strength[j], strength[j - 1], surface.way[j], bySource[j]);
     }
-    double way = 0.5 * wakeLength[0] + 0.25 * (surface.length[0] + surface.length[n - 1]);
+    double way = edgeWay();
     for (int k = 0; k < sources; k++) {
       double edge = (wake[0][k] - 0.5 * (strength[0][k] + strength[n - 1][k])) / way;
       bySource[0][k] = -edge;
@@ -241,6 +252,56 @@ final class EdgeSpeeds {
     for (int k = 0; k < to.length; k++) {
       to[k] += factor * from[k];
     }
+  }
+
+  /** Where the wake's jump of potential grows, vortices stand: their answer on surface and wake. */
+  private void jumpSpeeds() {
+    int n = surface.panels;
+    double[] strength = new double[n];
+    double[] wake = new double[WAKE_PANELS];
+    double[] speed = new double[onset.length];
+    for (int k = 0; k < WAKE_PANELS; k++) {
+      surface.jumpColumn(wakeX[k], wakeY[k], strength);
+      for (int i = 0; i < WAKE_PANELS; i++) {
+        double side = i >= k ? 1 : -1;
+        double angle =
+            Math.atan2(side * (wakeMiddleY(i) - wakeY[k]), side * (wakeMiddleX(i) - wakeX[k]));
+        wake[i] = fromSurface(i, strength) - SurfacePotential.PER_TURN * angle;
+      }
+      difference(strength, wake, speed);
+      if (k == 0) {
+        double half = 0.5 / edgeWay();
+        speed[0] -= half;
+        speed[n] -= half;
+      }
+      for (int i = 0; i < speed.length; i++) {
+        byJump[i][k] = speed[i];
+      }
+    }
+  }
+
+  private double edgeWay() {
+    int n = surface.panels;
+    return 0.5 * wakeLength[0] + 0.25 * (surface.length[0] + surface.length[n - 1]);
+  }
+
+  /** Turn of the wake at one of its points, 0 at the trailing edge, to the left [rad]. */
+  double turn(int point) {
+    return turn[point];
+  }
+
+  /** Points of the wake at which its jump may grow, the trailing edge first [1]. */
+  static int jumps() {
+    return WAKE_PANELS;
+  }
+
+  /** Change of speed at a station, in its order, by growths of the jump at the wake's points. */
+  double fromJumps(int station, double[] growth) {
+    double sum = 0;
+    for (int k = 0; k < WAKE_PANELS; k++) {
+      sum += byJump[station][k] * growth[k];
+    }
+    return sum;
   }
 
   /** Number of stations [1]. */

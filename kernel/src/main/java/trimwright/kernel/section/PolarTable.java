@@ -15,7 +15,7 @@ import trimwright.kernel.numeric.LimitedCubic;
  */
 public final class PolarTable {
   /** Raised whenever the same input gives other numbers. */
-  public static final int VERSION = 1;
+  public static final int VERSION = 2;
 
   private static final double DEGREE = Math.PI / 180;
   private static final int LOWEST_DEGREES = -12;

@@ -152,4 +152,17 @@ final class SurfacePotential {
     }
     system.solve(right, result);
   }
+
+  /**
+   * Potential on each panel due to a jump of potential of unit size (higher above) from a point of
+   * the wake on downstream.
+   *
+   * @param result receives one value per panel
+   */
+  void jumpColumn(double px, double py, double[] result) {
+    for (int i = 0; i < panels; i++) {
+      right[i] = -PER_TURN * Math.atan2(py - middleY[i], px - middleX[i]);
+    }
+    system.solve(right, result);
+  }
 }
