@@ -2,6 +2,7 @@
 module trimwright.desk {
   requires transitive trimwright.kernel;
   requires transitive trimwright.exchange;
+  requires trimwright.cache;
 
   exports trimwright.desk;
 }

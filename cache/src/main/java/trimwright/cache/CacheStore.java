@@ -86,7 +86,8 @@ public final class CacheStore {
     } catch (IOException e) {
       return new Obtained<>(built(build, watch), Origin.NOT_KEPT, words(e));
     }
-    try (EntryLocks.Turn mine = turn.get()) {
+    EntryLocks.Turn mine = turn.get();
+    try (mine) {
       return inTurn(entries, key, codec, build, watch);
     }
   }

@@ -113,7 +113,8 @@ final class EntryFolder {
     try {
       write(unfinished, bytes);
       touch(unfinished);
-      try (EntryLocks.Turn whole = locks.whole()) {
+      EntryLocks.Turn whole = locks.whole();
+      try (whole) {
         makeRoom(entry(key), bytes.length);
         Files.move(unfinished, entry(key), StandardCopyOption.ATOMIC_MOVE);
       }
@@ -168,7 +169,8 @@ final class EntryFolder {
       // While somebody has the turn, the file is in use and stays.
       Optional<EntryLocks.Turn> turn = locks.tryEntry(name);
       if (turn.isPresent()) {
-        try (EntryLocks.Turn mine = turn.get()) {
+        EntryLocks.Turn mine = turn.get();
+        try (mine) {
           Files.deleteIfExists(folder.resolve(name + UNFINISHED));
         }
       }
@@ -183,7 +185,8 @@ final class EntryFolder {
   /** Takes every entry away. */
   void clear() throws IOException {
     sweep();
-    try (EntryLocks.Turn whole = locks.whole()) {
+    EntryLocks.Turn whole = locks.whole();
+    try (whole) {
       for (Lying lying : entries()) {
         Files.deleteIfExists(lying.path());
       }

@@ -63,9 +63,12 @@ final class EntryLocks {
     }
     FileChannel channel = null;
     boolean mine = false;
-    try (Turn whole = whole()) {
-      channel = FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-      mine = locks(channel);
+    try {
+      Turn whole = whole();
+      try (whole) {
+        channel = FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        mine = locks(channel);
+      }
     } finally {
       if (!mine) {
         closeQuietly(channel);
@@ -77,9 +80,12 @@ final class EntryLocks {
   }
 
   private void endEntry(Path path, FileChannel channel) {
-    try (Turn whole = whole()) {
-      Files.deleteIfExists(path);
-      channel.close();
+    try {
+      Turn whole = whole();
+      try (whole) {
+        Files.deleteIfExists(path);
+        channel.close();
+      }
     } catch (IOException e) {
       // The file stays; whoever comes next takes it over.
       closeQuietly(channel);

@@ -1,6 +1,8 @@
 package trimwright.command;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
@@ -11,12 +13,14 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import trimwright.desk.AngleRange;
+import trimwright.desk.SectionPolars;
 import trimwright.desk.SectionStudy;
 import trimwright.exchange.read.ReadSection;
 import trimwright.exchange.words.RepairWords;
 import trimwright.exchange.write.SectionTable;
 import trimwright.exchange.write.SectionWriter;
 import trimwright.kernel.section.Finish;
+import trimwright.kernel.section.Section;
 import trimwright.kernel.section.Sections;
 
 /** Prints what a wing section does in two-dimensional flow. */
@@ -46,6 +50,11 @@ final class SectionCommand implements Callable<Integer> {
   private static final double LOWEST_REYNOLDS = 1e4;
 
   private static final double HIGHEST_REYNOLDS = 1e8;
+
+  /** Where the polars by boundary layers begin and end. */
+  private static final double LOWEST_LAYERED = 1e5;
+
+  private static final double HIGHEST_LAYERED = 5e6;
 
   /** Letters and signs are let through for the 6-series, which is refused in words of its own. */
   private static final Pattern CODE =
@@ -87,7 +96,25 @@ final class SectionCommand implements Callable<Integer> {
   @Option(names = "--inviscid", description = "Leaves out friction, and so drag and stall.")
   private boolean inviscid;
 
+  @Option(
+      names = "--layers",
+      description = {
+        "Computes the boundary layers on both surfaces instead of taking fitted drag and lift limits,",
+        "from -12 to 20 degrees and at Reynolds numbers of 100000 to 5000000. A new section takes a",
+        "while; its polars are then kept."
+      })
+  private boolean layers;
+
+  @Option(
+      names = "--cache-folder",
+      paramLabel = "FOLDER",
+      description =
+          "Where --layers keeps polars (what TRIMWRIGHT_CACHE names, else the user's cache folder).")
+  private Path cacheFolder;
+
   @Mixin private FormOptions form;
+
+  private int said;
 
   SectionCommand(Console console) {
     this.console = console;
@@ -95,13 +122,15 @@ final class SectionCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    new OptionChecks(spec).check(this::requireReynolds).check(angles::range).finish();
+    new OptionChecks(spec)
+        .check(this::requireReynolds)
+        .check(this::requireOneModel)
+        .check(angles::range)
+        .finish();
     AngleRange range = angles.range();
     ReadSection read = section();
     SectionTable table =
-        SectionStudy.of(read.section(), finish, inviscid)
-            .table(range, reynolds)
-            .withRepairs(RepairWords.of(read));
+        study(read.section()).table(range, reynolds).withRepairs(RepairWords.of(read));
     console.print(
         form.text(
             () -> SectionWriter.table(table),
@@ -110,14 +139,46 @@ final class SectionCommand implements Callable<Integer> {
     return CommandLineEntry.GOOD;
   }
 
+  private SectionStudy study(Section section) {
+    if (!layers) {
+      return SectionStudy.of(section, finish, inviscid);
+    }
+    SectionPolars polars = new SectionPolars(Optional.ofNullable(cacheFolder));
+    SectionPolars.Found found = polars.of(section.shape(), this::say);
+    if (!found.remark().isEmpty()) {
+      console.err().println("Polars: " + found.remark() + ".");
+    }
+    return SectionStudy.layered(section, finish, found.table());
+  }
+
+  /** A line on standard error for every eighth of the way: results stay alone on their own. */
+  private void say(double share) {
+    int eighths = (int) Math.floor(8 * share + 1e-9);
+    if (eighths > said) {
+      said = eighths;
+      console.err().println("Computing polars: " + Math.round(100 * share) + " %");
+      console.err().flush();
+    }
+  }
+
+  private void requireOneModel() {
+    if (layers && inviscid) {
+      throw new ParameterException(
+          spec.commandLine(), "--layers and --inviscid exclude each other.");
+    }
+  }
+
   private void requireReynolds() {
-    if (!(reynolds >= LOWEST_REYNOLDS && reynolds <= HIGHEST_REYNOLDS)) {
+    double lowest = layers ? LOWEST_LAYERED : LOWEST_REYNOLDS;
+    double highest = layers ? HIGHEST_LAYERED : HIGHEST_REYNOLDS;
+    if (!(reynolds >= lowest && reynolds <= highest)) {
       throw new ParameterException(
           spec.commandLine(),
           "--reynolds must be from "
-              + Numbers.text(LOWEST_REYNOLDS)
+              + Numbers.text(lowest)
               + " to "
-              + Numbers.text(HIGHEST_REYNOLDS)
+              + Numbers.text(highest)
+              + (layers ? " with --layers" : "")
               + ", was "
               + Numbers.text(reynolds)
               + ".");

@@ -98,6 +98,29 @@ class SectionCommandTest {
         .isEmpty();
   }
 
+  @Test
+  void computesPolarsOnceAndKeepsThem() {
+    String cache = folder.resolve("cache").toString();
+    CommandRun first =
+        CommandRun.of(
+            "section", "naca0012", "--layers", "--cache-folder", cache, "--to-deg", "24", "--json");
+    CommandRun second =
+        CommandRun.of(
+            "section", "naca0012", "--layers", "--cache-folder", cache, "--to-deg", "24", "--json");
+    assertThat(first.errLines()).hasSize(8).last().isEqualTo("Computing polars: 100 %");
+    assertThat(second.err()).isEmpty();
+    assertThat(second.out()).isEqualTo(first.out());
+    JsonNode document = Documents.of(second, "section");
+    assertThat(document.get("layers").get("computed").asInt()).isGreaterThan(20);
+    JsonNode points = document.get("points");
+    assertThat(points.get(4).get("cl").asDouble()).isCloseTo(0, within(0.01));
+    assertThat(points.get(8).get("cl").asDouble()).isBetween(0.35, 0.5);
+    assertThat(points.get(8).get("converged").asBoolean()).isTrue();
+    assertThat(points.get(28).get("cl").isNull()).isTrue();
+    assertThat(CommandRun.of("section", "naca0012", "--layers", "--cache-folder", cache).out())
+        .contains("boundary layers: ");
+  }
+
   /** A parabolic lens of 10 % thickness on a parabolic mean line of 2 % camber. */
   private static String outline() {
     StringBuilder text = new StringBuilder();
@@ -154,6 +177,14 @@ class SectionCommandTest {
     assertThat(run.status()).isEqualTo(CommandLineEntry.BAD_INPUT);
     assertThat(run.out()).isEmpty();
     assertThat(run.err()).contains("-").contains(why);
+  }
+
+  @Test
+  void layersHaveTheirOwnRangeAndNoCompany() {
+    assertThat(CommandRun.of("section", "naca2412", "--layers", "--reynolds", "10000").err())
+        .contains("from 100000 to 5000000 with --layers");
+    assertThat(CommandRun.of("section", "naca2412", "--layers", "--inviscid").err())
+        .contains("exclude each other");
   }
 
   @Test

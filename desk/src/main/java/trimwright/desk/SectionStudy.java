@@ -4,25 +4,36 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import trimwright.exchange.read.Digest;
 import trimwright.exchange.write.PolarRow;
 import trimwright.exchange.write.SectionTable;
 import trimwright.kernel.section.Finish;
 import trimwright.kernel.section.PanelMethod;
+import trimwright.kernel.section.PolarTable;
 import trimwright.kernel.section.Section;
 import trimwright.kernel.section.SectionPoint;
 
 /** A wing section alone, in two-dimensional flow. Immutable. */
 public final class SectionStudy {
+  /** Angles from no lift within which a polar's slope is its mean [rad]. */
+  private static final double SLOPE_HALF_RANGE = Math.toRadians(4);
+
+  /** What turning degrees into radians may do to an angle [rad]. */
+  private static final double ROUNDING = 1e-9;
+
   private final Section section;
   private final Finish finish;
   private final boolean inviscid;
+  private final Optional<PolarTable> layers;
 
-  private SectionStudy(Section section, Finish finish, boolean inviscid) {
+  private SectionStudy(
+      Section section, Finish finish, boolean inviscid, Optional<PolarTable> layers) {
     this.section = Objects.requireNonNull(section, "section");
     this.finish = Objects.requireNonNull(finish, "finish");
     this.inviscid = inviscid;
+    this.layers = layers;
   }
 
   /**
@@ -34,7 +45,19 @@ public final class SectionStudy {
    * @return its study
    */
   public static SectionStudy of(Section section, Finish finish, boolean inviscid) {
-    return new SectionStudy(section, finish, inviscid);
+    return new SectionStudy(section, finish, inviscid, Optional.empty());
+  }
+
+  /**
+   * A study of one section by boundary layers instead of the fitted drag and lift limits.
+   *
+   * @param section the section
+   * @param finish state of its surface
+   * @param polars its polars
+   * @return its study
+   */
+  public static SectionStudy layered(Section section, Finish finish, PolarTable polars) {
+    return new SectionStudy(section, finish, false, Optional.of(polars));
   }
 
   /**
@@ -48,7 +71,41 @@ public final class SectionStudy {
    * @return what the section document holds
    */
   public SectionTable table(AngleRange range, double reynolds) {
+    if (layers.isPresent()) {
+      return layered(layers.get().at(reynolds, finish), range, reynolds);
+    }
     return inviscid ? inviscid(range, reynolds) : viscous(range, reynolds);
+  }
+
+  private SectionTable layered(
+      trimwright.kernel.section.PolarRow polar, AngleRange range, double reynolds) {
+    trimwright.kernel.section.PolarRow.Counts counts = polar.counts();
+    return new SectionTable(
+            section.name(),
+            digest(reynolds),
+            reynolds,
+            polar.zeroLiftAngle(),
+            polar.meanSlope(SLOPE_HALF_RANGE),
+            OptionalDouble.of(polar.maximumLift()),
+            range.list().stream().map(angle -> row(angle, polar)).toList(),
+            List.of())
+        .withLayers(
+            new SectionTable.Layers(counts.computed(), counts.bridged(), counts.extended()));
+  }
+
+  /** Beyond the angles of the polar there is no number at all. */
+  private static PolarRow row(double angle, trimwright.kernel.section.PolarRow polar) {
+    boolean reached = angle >= polar.from() - ROUNDING && angle <= polar.to() + ROUNDING;
+    if (!reached) {
+      return new PolarRow(angle, Double.NaN, Double.NaN, Double.NaN, Double.NaN, false);
+    }
+    return new PolarRow(
+        angle,
+        polar.lift(angle),
+        polar.drag(angle),
+        polar.moment(angle),
+        polar.minimumPressure(angle),
+        angle >= polar.angleOfMinimumLift() && angle <= polar.angleOfMaximumLift());
   }
 
   private SectionTable inviscid(AngleRange range, double reynolds) {
@@ -102,11 +159,12 @@ public final class SectionStudy {
     return Digest.of(
         String.format(
             Locale.ROOT,
-            "section %s %s %s %s %s",
+            "section %s %s %s %s %s%s",
             Arrays.toString(section.shape().x()),
             Arrays.toString(section.shape().y()),
             reynolds,
             finish,
-            inviscid));
+            inviscid,
+            layers.isPresent() ? " layers " + PolarTable.VERSION : ""));
   }
 }

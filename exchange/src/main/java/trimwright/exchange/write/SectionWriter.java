@@ -25,6 +25,16 @@ public final class SectionWriter {
         .number("lift_slope_per_rad", table.liftSlope())
         .number("cl_max", table.maximumLift())
         .texts("repairs", table.repairs());
+    if (table.layers().isPresent()) {
+      SectionTable.Layers layers = table.layers().get();
+      fields
+          .object("layers")
+          .whole("computed", layers.computed())
+          .whole("bridged", layers.bridged())
+          .whole("extended", layers.extended());
+    } else {
+      fields.none("layers");
+    }
     return document.text();
   }
 
@@ -59,6 +69,20 @@ public final class SectionWriter {
             ? ", largest cl " + Shown.decimals(table.maximumLift().getAsDouble(), 2)
             : "")
         + "\n"
+        + table.layers().map(SectionWriter::sentence).orElse("")
         + (table.repairs().isEmpty() ? "" : "\n" + String.join("\n", table.repairs()) + "\n");
+  }
+
+  private static String sentence(SectionTable.Layers layers) {
+    int all = layers.computed() + layers.bridged() + layers.extended();
+    return "boundary layers: "
+        + layers.computed()
+        + " of "
+        + all
+        + " angles computed, "
+        + layers.bridged()
+        + " bridged between neighbours, "
+        + layers.extended()
+        + " beyond by a rule for deep stall\n";
   }
 }
