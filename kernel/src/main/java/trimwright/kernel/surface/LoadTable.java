@@ -34,7 +34,7 @@ final class LoadTable implements Loads {
    * How far past the front wing's first stall a speed is solved [rad]: a wing may gain lift for
    * some degrees more.
    */
-  private static final double PAST_STALL = Math.toRadians(6.5);
+  private static final double PAST_STALL = Math.toRadians(4);
 
   /** Half the width of the pitches in which a stall is looked for first [rad]. */
   private static final double NEAR_STALL = 2e-3;
@@ -123,22 +123,21 @@ final class LoadTable implements Loads {
       List<SurfaceFlow> flows =
           IntStream.range(0, strips.length).mapToObj(w -> response.at(w, pitch)).toList();
       FixedResponse here = new FixedResponse(pitch, flows, () -> response.shifts(pitch));
-      double[] next = start;
-      boolean slowest = true;
+      double[] before = null;
+      double[] last = null;
       for (int v = 0; v < speeds.length; v++) {
-        if (p > 0 && pitches[p - 1] - stalls[v] > PAST_STALL) {
-          rows[v][p] = rows[v][p - 1];
-          more[v][p] = more[v][p - 1];
+        if (p > 1 && pitches[p - 1] - stalls[v] > PAST_STALL) {
+          onwards(rows[v], p);
+          onwards(more[v], p);
           continue;
         }
-        // The last interval leans on a node that may hold no solution of its own.
-        angles[END][v] = p == pitches.length - 1 ? pitch : pitches[Math.max(0, p - 1)];
+        angles[END][v] = pitch;
         StripCoupling coupling = at[v].at(pitch);
-        CoupledFlow flow = coupling.solve(here, pitch, next);
-        next = flow.departure();
-        if (slowest) {
-          start = next;
-          slowest = false;
+        CoupledFlow flow = coupling.solve(here, pitch, last == null ? start : next(before, last));
+        before = last;
+        last = flow.departure();
+        if (before == null) {
+          start = last;
         }
         write(flow, rows[v][p], more[v][p]);
         StallAngles front = coupling.wings().get(0).stall();
@@ -153,6 +152,25 @@ final class LoadTable implements Loads {
     for (int v = 0; v < speeds.length; v++) {
       loads.add(NodeTable.ofRows(pitches, rows[v]));
       rest.add(NodeTable.ofRows(pitches, more[v]));
+    }
+  }
+
+  /** Where the departures of two speeds lead. */
+  private static double[] next(double[] before, double[] last) {
+    if (before == null) {
+      return last;
+    }
+    double[] next = new double[last.length];
+    for (int k = 0; k < next.length; k++) {
+      next[k] = 2 * last[k] - before[k];
+    }
+    return next;
+  }
+
+  /** Beyond the last pitch that is asked for: straight on, for the cubic up to it to lean on. */
+  private static void onwards(double[][] rows, int p) {
+    for (int f = 0; f < rows[p].length; f++) {
+      rows[p][f] = 2 * rows[p - 1][f] - rows[p - 2][f];
     }
   }
 

@@ -64,7 +64,7 @@ class LoadTablePropertyTest {
       SpeedLoads solved = new SolvedLoads(response, couplings.at(speed));
       double stall = table.stallPitch();
       assertThat(stall).isCloseTo(solved.stallPitch(), within(1e-3));
-      assertThat(table.to()).isGreaterThan(stall + Math.toRadians(3));
+      assertThat(table.to()).isGreaterThan(stall + Math.toRadians(2.5));
       for (double pitch = table.from(); pitch <= table.to(); pitch += 0.004) {
         double error = (pitch < stall ? ATTACHED : STALLED) * 0.12 * 1.3;
         assertThat(table.residual(pitch)).isLessThan(CoupledFlow.TOLERANCE);
