@@ -8,5 +8,6 @@ module trimwright.cache {
   requires transitive trimwright.kernel;
 
   exports trimwright.cache;
+  exports trimwright.cache.pair;
   exports trimwright.cache.polar;
 }

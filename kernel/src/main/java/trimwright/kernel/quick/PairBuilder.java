@@ -54,7 +54,13 @@ final class PairBuilder {
       from = Math.min(from, lattice.response().from());
       to = Math.max(to, lattice.response().to());
     }
-    pitches = PairGrid.pitches(craft, from, to);
+    // With the craft's own shim left out, so that the table is one and the same with any.
+    Craft plain =
+        new Craft(
+            withShim(craft.rideCase(), 0),
+            craft.wings().get(0).size(),
+            craft.wings().get(1).size());
+    pitches = PairGrid.pitches(plain, from, to);
     block = PairTable.FUNCTIONS * pitches.length + PairTable.OTHERS;
     values = new float[speeds.length * shims.length * block];
   }

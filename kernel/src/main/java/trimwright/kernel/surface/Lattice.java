@@ -92,6 +92,11 @@ public final class Lattice {
     return half.panels;
   }
 
+  /** The system last built, one column per unknown; a copy, for solving it in other ways. */
+  public double[] system() {
+    return matrix.clone();
+  }
+
   /**
    * Builds and solves the system at one pitch.
    *

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import trimwright.kernel.frame.PlaneForce;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.RideCase;
+import trimwright.kernel.rig.Setup;
 import trimwright.kernel.surface.Couplings;
 import trimwright.kernel.surface.SolvedLoads;
 import trimwright.kernel.surface.SurfaceResponse;
@@ -116,6 +117,37 @@ class QuickCaseTest {
     assertThat(quick.at(2).trim(table.at(2, 0)).reason()).contains(NoTrimReason.TOO_SLOW);
     assertThat(quick.at(14).trim(table.at(14, 0)).trimmed()).isFalse();
     assertThatThrownBy(() -> quick.at(0)).isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void theTableDoesNotDependOnTheCraftsOwnShim() {
+    RideCase c = PLAIN.build();
+    Setup s = c.setup();
+    Setup shimmed =
+        new Setup(
+            s.board(),
+            s.battery(),
+            s.mast(),
+            s.drive(),
+            s.fuselage(),
+            s.frontWing(),
+            s.stabilizer(),
+            Math.toRadians(1.5));
+    RideCase other =
+        new RideCase(
+            c.water(),
+            c.airDensity(),
+            c.headWind(),
+            c.chopHeight(),
+            c.rider(),
+            shimmed,
+            c.immersion(),
+            c.pullAboveDeck());
+    PairTable a = PairTable.of(new Craft(c));
+    PairTable b = PairTable.of(new Craft(other));
+    assertThat(b.pitches()).isEqualTo(a.pitches());
+    assertThat(b.values()).isEqualTo(a.values());
+    assertThat(PairContent.of(new Craft(other))).isEqualTo(PairContent.of(new Craft(c)));
   }
 
   @Test
