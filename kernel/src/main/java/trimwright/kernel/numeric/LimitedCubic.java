@@ -23,6 +23,22 @@ public final class LimitedCubic {
    *     does not rise
    */
   public LimitedCubic(double[] at, double[] value) {
+    this(at, value, false);
+  }
+
+  /**
+   * The cubic through the points that is level at both ends, so that it goes on at their ordinates.
+   *
+   * @param at as for the other
+   * @param value as for the other
+   * @return the curve
+   * @throws IllegalArgumentException as the other
+   */
+  public static LimitedCubic levelAtEnds(double[] at, double[] value) {
+    return new LimitedCubic(at, value, true);
+  }
+
+  private LimitedCubic(double[] at, double[] value, boolean level) {
     int n = at.length;
     if (n < 2 || value.length != n) {
       throw new IllegalArgumentException(
@@ -40,8 +56,10 @@ public final class LimitedCubic {
     this.at = at.clone();
     this.value = value.clone();
     slope = new double[n];
-    slope[0] = secant(0);
-    slope[n - 1] = secant(n - 2);
+    if (!level) {
+      slope[0] = secant(0);
+      slope[n - 1] = secant(n - 2);
+    }
     for (int i = 1; i < n - 1; i++) {
       slope[i] = middleSlope(i);
     }

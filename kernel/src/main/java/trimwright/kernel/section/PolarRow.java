@@ -19,9 +19,6 @@ public final class PolarRow {
   /** A fall of lift that counts as a stall and not as a ripple of the curve [1]. */
   private static final double FALL = 0.01;
 
-  /** Steps in which extremes are sought between two angles. */
-  private static final int PARTS = 10;
-
   private final double[] angles;
   private final double[][] values;
   private final LimitedCubic[] curves = new LimitedCubic[QUANTITIES];
@@ -57,7 +54,11 @@ public final class PolarRow {
     this.values = values;
     this.counts = counts;
     for (int k = 0; k < QUANTITIES; k++) {
-      curves[k] = new LimitedCubic(angles, values[k]);
+      // Lift is level at the last angles, so that what stands beyond them can begin so.
+      curves[k] =
+          k == LIFT
+              ? LimitedCubic.levelAtEnds(angles, values[k])
+              : new LimitedCubic(angles, values[k]);
     }
     zeroLiftAngle = findZeroLift();
     angleOfMaximumLift = extreme(1);
@@ -87,22 +88,25 @@ public final class PolarRow {
     return Double.isInfinite(best) ? angles[0] : best;
   }
 
-  /** First place away from no lift after which lift falls; the last angle where it never does. */
+  /**
+   * First computed angle away from no lift after which lift falls; the last one where it never
+   * does. Between computed angles the curve has no extreme.
+   */
   private double extreme(int side) {
-    double step = (angles[1] - angles[0]) / PARTS * side;
-    double end = side > 0 ? angles[angles.length - 1] : angles[0];
-    double best = zeroLiftAngle;
-    double most = 0;
-    for (double a = zeroLiftAngle; side * (end - a) >= -1e-12; a += step) {
-      double size = side * lift(a);
-      if (size > most) {
-        most = size;
-        best = a;
-      } else if (size < most - FALL) {
+    int i = side > 0 ? 0 : angles.length - 1;
+    while (i + side >= 0 && i + side < angles.length && side * (angles[i] - zeroLiftAngle) <= 0) {
+      i += side;
+    }
+    int best = i;
+    for (; i >= 0 && i < angles.length; i += side) {
+      double size = side * values[LIFT][i];
+      if (size > side * values[LIFT][best]) {
+        best = i;
+      } else if (size < side * values[LIFT][best] - FALL) {
         break;
       }
     }
-    return best;
+    return angles[best];
   }
 
   /** Lift coefficient [1] at an angle of attack [rad]. */

@@ -49,6 +49,14 @@ class LimitedCubicTest {
   }
 
   @Test
+  void levelEndsGoOnAtTheirOrdinates() {
+    LimitedCubic curve = LimitedCubic.levelAtEnds(new double[] {0, 1, 3}, new double[] {1, 3, 7});
+    assertThat(curve.value(-2)).isEqualTo(1);
+    assertThat(curve.value(5)).isEqualTo(7);
+    assertThat(curve.slope(3 - 1e-9)).isCloseTo(0, within(1e-7));
+  }
+
+  @Test
   void pointsThatDoNotRiseAreRefused() {
     double[] twice = {0, 0};
     assertThatThrownBy(() -> new LimitedCubic(twice, new double[] {1, 2}))

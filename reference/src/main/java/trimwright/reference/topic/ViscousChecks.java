@@ -15,7 +15,7 @@ import trimwright.kernel.section.ViscousSurface;
  */
 public final class ViscousChecks {
   /** Angles of a polar, in whole degrees. */
-  private static final int FROM_DEGREES = -9;
+  private static final int FROM_DEGREES = -10;
 
   private static final int TO_DEGREES = 20;
 
