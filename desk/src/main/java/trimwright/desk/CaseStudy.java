@@ -7,6 +7,7 @@ import java.util.stream.DoubleStream;
 import trimwright.exchange.read.CaseFile;
 import trimwright.kernel.band.BandSolver;
 import trimwright.kernel.band.Bands;
+import trimwright.kernel.band.PointBand;
 import trimwright.kernel.band.SplitBands;
 import trimwright.kernel.cause.CauseOutcome;
 import trimwright.kernel.cause.CauseSplit;
@@ -86,6 +87,19 @@ public final class CaseStudy {
   public Bands bands(SpeedRange range) {
     return BandSolver.of(
         caseFile.rideCase(), caseFile.notes().knowledge(), range.list(), SurfaceTables.ANEW);
+  }
+
+  /**
+   * The bands of the trim at one speed.
+   *
+   * @param speed through the water [m/s], above 0
+   * @return its bands; empty where there is no trim
+   */
+  public Optional<PointBand> band(double speed) {
+    return BandSolver.of(
+            caseFile.rideCase(), caseFile.notes().knowledge(), List.of(speed), SurfaceTables.ANEW)
+        .points()
+        .get(0);
   }
 
   /**

@@ -24,7 +24,10 @@ class BenchBandsTest {
   @Test
   void theBenchsCurveHasTheBandsOfTheCaseStudy() {
     KeptTables moved = new KeptTables();
-    BenchBands bench = BenchBands.of(CASE, Measures.METRIC, SurfaceTables.ANEW, moved);
+    BenchBands bench =
+        BenchBands.find(
+                CASE, Optional.empty(), Measures.METRIC, SurfaceTables.ANEW, moved, () -> false)
+            .orElseThrow();
     assertThat(bench.bands().points()).hasSameSizeAs(bench.study().curve().outcomes());
     CauseOutcome cause = bench.study().causes().get(10);
     SplitBands split = bench.splits().get(10).orElseThrow();
@@ -43,7 +46,23 @@ class BenchBandsTest {
   @Test
   void whereThereIsNoSplitThereAreNoBandsOfOne() {
     BenchBands bench =
-        BenchBands.of(CASE, Measures.IMPERIAL, SurfaceTables.ANEW, SurfaceTables.ANEW);
+        BenchBands.find(
+                CASE,
+                Optional.empty(),
+                Measures.IMPERIAL,
+                SurfaceTables.ANEW,
+                SurfaceTables.ANEW,
+                () -> false)
+            .orElseThrow();
+    assertThat(
+            BenchBands.find(
+                CASE,
+                Optional.empty(),
+                Measures.METRIC,
+                SurfaceTables.ANEW,
+                SurfaceTables.ANEW,
+                () -> true))
+        .isEmpty();
     assertThat(bench.study().causes().get(0)).isInstanceOf(CauseOutcome.NoSplit.class);
     assertThat(bench.splits().get(0)).isEqualTo(Optional.empty());
     assertThat(CaseStudy.of(CASE).bands(bench.study().causes().get(0))).isEmpty();

@@ -1,5 +1,7 @@
 package trimwright.sheet;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,6 +25,8 @@ import trimwright.exchange.words.RuleOut;
 import trimwright.exchange.words.ShimWords;
 import trimwright.exchange.words.Shown;
 import trimwright.exchange.write.ModelVersion;
+import trimwright.kernel.band.PointBand;
+import trimwright.kernel.band.Quantity;
 import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.trim.Curve;
 import trimwright.kernel.trim.EvenFeetSpeed;
@@ -63,6 +67,7 @@ final class SheetAuthor {
   private final SheetNumbers numbers;
   private final double speed;
   private final Curve curve;
+  private final Optional<PointBand> band;
   private final TrimOutcome outcome;
   private final CauseWords cause;
   private final CaseCode carried;
@@ -76,6 +81,7 @@ final class SheetAuthor {
     CaseStudy study = CaseStudy.of(caseFile);
     this.curve = study.curve(range());
     this.outcome = study.trim(speed);
+    this.band = study.band(speed);
     this.cause = CauseWords.of(caseFile, study.cause(speed), choice.measures());
     this.carried = CaseCode.of(caseFile);
     this.code =
@@ -240,18 +246,34 @@ final class SheetAuthor {
   private List<Row> state(TrimPoint point) {
     List<Row> rows = new ArrayList<>();
     rows.add(new Row("At " + numbers.speed(point.speed()), "", true));
-    rows.add(row("Deck", Shown.nose(Shown.degrees(point.pitch()))));
+    rows.add(
+        row(
+            "Deck",
+            Shown.nose(Shown.degrees(point.pitch()))
+                + reach(Quantity.PITCH, Shown.degrees(1), 1).map(r -> " " + r + "°").orElse("")));
     rows.add(
         row(
             "Front foot",
             numbers.mass(point.frontLeg())
                 + ", "
                 + Shown.decimals(100 * point.footShare(), 0)
+                + reach(Quantity.FOOT_SHARE, 100, 0).map(r -> " " + r).orElse("")
                 + "\u00a0%"));
     rows.add(row("Back foot", numbers.mass(point.backLeg())));
     point.electricPower().ifPresent(power -> rows.add(row("Power", numbers.watts(power))));
     rows.add(row("To the stall", Shown.decimals(Shown.degrees(point.stallMargin()), 1) + "°"));
     return rows;
+  }
+
+  /** How far off a number may be, rounded up, in units of so many per SI unit. */
+  private Optional<String> reach(Quantity quantity, double unit, int decimals) {
+    return band.flatMap(b -> b.find(quantity))
+        .map(
+            spread ->
+                "±"
+                    + BigDecimal.valueOf(unit * spread.reach())
+                        .setScale(decimals, RoundingMode.UP)
+                        .toPlainString());
   }
 
   private static Row row(String name, String value) {
@@ -266,7 +288,7 @@ final class SheetAuthor {
         + ModelVersion.TEXT
         + ", case "
         + caseFile.digest().substring(0, DIGEST_LETTERS)
-        + ". Computed for a steady ride with the parts as listed; no promise that the setup suits you."
+        + ". Computed for a steady ride with the parts as listed; ± is what their tolerances leave open; no promise that the setup suits you."
         + (replaced
             ? " "
                 + SheetFont.REPLACEMENT

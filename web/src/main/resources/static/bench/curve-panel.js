@@ -105,6 +105,11 @@ export class CurvePanel {
     return this.plot.y + this.plot.height * (1 - (value - low) / (high - low));
   }
 
+  /** A band's edge, cut at the plot's: the axis is the lines', so that it stands when bands come. */
+  clamped(value) {
+    return Math.max(this.plot.y, Math.min(this.plot.y + this.plot.height, this.y(value)));
+  }
+
   /** One curve with its band; returns where it ends, or null. */
   curve(one) {
     const { reply, measures, colours, axis } = this.sheet;
@@ -118,8 +123,8 @@ export class CurvePanel {
     for (const point of reply.points) {
       const band = bandOf(point, one, this.quantity, measures);
       if (band) {
-        upper.push(axis.x(point.speed_kmh), this.y(band[1]));
-        lower.unshift(axis.x(point.speed_kmh), this.y(band[0]));
+        upper.push(axis.x(point.speed_kmh), this.clamped(band[1]));
+        lower.unshift(axis.x(point.speed_kmh), this.clamped(band[0]));
       }
     }
     if (upper.length > 2) {

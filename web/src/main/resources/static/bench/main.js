@@ -1,5 +1,6 @@
 import { atRest, createAnnouncer } from './announce.js';
 import { spellOut } from './answer.js';
+import { createBands, withoutReference } from './bands.js';
 import { readColours } from './colours.js';
 import { createCurves } from './curves.js';
 import { byId, isTextEntry } from './dom.js';
@@ -105,11 +106,30 @@ const requests = createRequests({
   onReply,
   onStatus: showStatus,
 });
+const bands = createBands({
+  ask: (question) => server.json('/bench/bands', question),
+  question: () =>
+    requests.isWaiting() || typing !== 0 || problems.length > 0
+      ? null
+      : {
+          sequence,
+          measures: measures.system,
+          fields: state.now.fields,
+          pinned: pin.fields() ?? undefined,
+        },
+  reply: () => reply,
+  onBands(banded) {
+    reply = banded;
+    draw();
+  },
+});
 const pin = createPin({
   ask: (texts) => askCurve({ sequence: 0, measures: measures.system, fields: texts }),
   onChange() {
     if (root.dataset.ready !== undefined) {
+      reply = withoutReference(reply);
       draw();
+      bands.want();
       keepDraft();
     }
   },
@@ -185,6 +205,9 @@ function onReply(answer) {
   }
   draw();
   markDrawn(answer.sequence);
+  if (problems.length === 0) {
+    bands.want();
+  }
 }
 
 const keepDraft = atRest(writeDraft, DRAFT_MS);
@@ -212,6 +235,7 @@ state.subscribe((change) => {
     fields.rebuild();
   }
   if (change.fields) {
+    bands.forget();
     // The question leaves first: the server works while the page writes its numbers.
     clearTimeout(typing);
     typing = 0;
@@ -279,6 +303,7 @@ function unfold() {
 }
 
 function changeMeasures(system) {
+  bands.forget();
   saveChoice('measures', system);
   measures = createMeasures(data.measures, system);
   state.forgetTyped((text) => parse(text) === null);
@@ -314,6 +339,7 @@ function start() {
     ask();
   }
   markDrawn();
+  bands.want();
   root.dataset.ready = '';
   rehearse(
     (isNeighbour) => drawView({ ...view(), index: isNeighbour ? Math.abs(index - 1) : index }),

@@ -1,3 +1,4 @@
+import { plusMinus } from './bands.js';
 import { fixed } from './measures.js';
 
 /** The numbers behind the pictures, for a screen reader and for who likes numbers. */
@@ -45,6 +46,10 @@ export function tableOf(reply, measures) {
 
 function cell(point, { key, unit, times = 1, decimals }, measures) {
   const value = point[key];
-  return value === null || value === undefined ? fixed(NaN, 0)
-    : measures.text(value * times, unit, decimals);
+  if (value === null || value === undefined) {
+    return fixed(NaN, 0);
+  }
+  const shown = measures.unit(unit);
+  const sure = plusMinus(point[`${key}_band`], times * shown.factor, decimals ?? shown.decimals);
+  return measures.text(value * times, unit, decimals) + (sure === '' ? '' : ` ${sure}`);
 }

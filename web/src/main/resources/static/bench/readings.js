@@ -1,9 +1,10 @@
+import { plusMinus } from './bands.js';
 import { make, setText } from './dom.js';
 import { fixed, nose } from './measures.js';
 
 /**
  * The readings beside the pictures: legs, pitch, power, level speed and rideable window, each with
- * room for its difference from the pinned reference.
+ * room for its band, or for its difference from the pinned reference.
  */
 
 const NONE = '\u2013';
@@ -68,15 +69,18 @@ export function createReadings(host) {
           ? pinned === null ? '' : NONE
           : difference(point[key] * scale, other[key] * scale, unit, decimals, measures);
       const remark = (text, ...rest) => (pinned === null ? text : more(...rest));
-      const percent = (value) => (value === null ? '' : `${fixed(100 * value, 0)}\u00A0%`);
+      const percent = (value) => {
+        const sure = plusMinus(point.foot_share_band, 100, 0);
+        return value === null ? '' : `${fixed(100 * value, 0)}${sure && ` ${sure}`}\u00A0%`;
+      };
 
       const kg = measures.symbol('kg');
       write('back', shown(point.back_leg_kg, 'kg', 0), kg, remark(percent(share === null ? null : 1 - share), 'back_leg_kg', 'kg', 0));
       write('front', shown(point.front_leg_kg, 'kg', 0), kg, remark(percent(share), 'foot_share', '%', 0, 100));
       const pitch = point.pitch_deg;
       setText(cells.get('pitch').title, pitch === null ? 'Pitch' : noseWord(pitch));
-      write('pitch', pitch === null ? NONE : fixed(Math.abs(pitch), 1), '°', more('pitch_deg', '°', 1));
-      write('power', shown(point.electric_power_w, 'W', 0), 'W', more('electric_power_w', 'W', 0));
+      write('pitch', pitch === null ? NONE : fixed(Math.abs(pitch), 1), '°', remark(after(plusMinus(point.pitch_deg_band, 1, 1), '°'), 'pitch_deg', '°', 1));
+      write('power', shown(point.electric_power_w, 'W', 0), 'W', remark(after(plusMinus(point.electric_power_w_band, 1, 0), '\u00A0W'), 'electric_power_w', 'W', 0));
       drawSpeeds(reply, pinned, measures);
     },
   };
@@ -92,22 +96,28 @@ export function createReadings(host) {
         ? NONE
         : less(measures.value(now, 'km/h'), measures.value(before, 'km/h'), decimals);
     const then = pinned?.reply;
+    const { factor } = measures.unit('km/h');
+    const sure = (key, decimals) => plusMinus(reply[`${key}_band`], factor, decimals);
+    const ends = [sure('rideable_from_kmh', 0), sure('rideable_to_kmh', 0)].filter((end) => end !== '');
     write(
       'level',
       level === null ? 'none' : speed(level),
       symbol,
-      pinned === null ? '' : `${change(level, then.level_speed_kmh, 1)}\u00A0${symbol}`,
+      pinned === null ? after(sure('level_speed_kmh', 1), `\u00A0${symbol}`) : `${change(level, then.level_speed_kmh, 1)}\u00A0${symbol}`,
     );
     write(
       'window',
       from === null ? 'none' : `${measures.text(from, 'km/h', 0)}\u2013${measures.text(to, 'km/h', 0)}`,
       symbol,
       pinned === null
-        ? ''
+        ? after(ends.join(', '), `\u00A0${symbol}`)
         : `${change(from, then.rideable_from_kmh, 0)}, ${change(to, then.rideable_to_kmh, 0)}\u00A0${symbol}`,
     );
   }
 }
+
+/** A text with its unit; nothing where there is no text. */
+const after = (text, unit) => (text === '' ? '' : text + unit);
 
 /** What the pitch is, as the name of its reading: a size below it then needs no sign. */
 function noseWord(pitchDeg) {

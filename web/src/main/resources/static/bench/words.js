@@ -52,6 +52,20 @@ export function createWords() {
     });
   }
 
+  /**
+   * Until the bands of what is shown are there, the sentences keep their room and nobody reads
+   * them.
+   */
+  function drawSure(point) {
+    const isKnown = point.sure !== undefined;
+    byId('sure-words').classList.toggle('waiting', !isKnown);
+    if (isKnown) {
+      const none = ['Nothing to be sure of where there is no trim at this speed or the wished one.'];
+      const said = [...point.apart, ...point.sure];
+      keepChildren(byId('sure-words'), said.length > 0 ? said : none, paragraph, setText);
+    }
+  }
+
   function drawMoments(point, measures) {
     const terms = Object.entries(point.moment_terms_nm ?? {});
     setText(byId('moments-unit'), measures.symbol('N·m'));
@@ -78,6 +92,7 @@ export function createWords() {
       setText(second, point.verdict[1] ?? '');
       headlines.forEach((headline) => setText(headline, point.cause.headline));
       keepChildren(byId('cause-sentences'), point.cause.sentences, paragraph, setText);
+      drawSure(point);
       keepChildren(byId('shim-words'), reply.shim, paragraph, setText);
       drawSplit(point.split, measures);
     },

@@ -143,7 +143,8 @@ class BenchHandsBrowserTest extends BenchBrowser {
         .as("what one reads adds up: %s", more)
         .isEqualTo(Integer.parseInt(bench.reading("back")) - back);
     bench.click("#pin");
-    assertThat(bench.text("[data-reading=pitch] .remark")).isEmpty();
+    // What stands there now is no difference, at most how far off the pitch may be.
+    assertThat(bench.text("[data-reading=pitch] .remark")).matches("|±.*");
   }
 
   @ParameterizedTest

@@ -75,6 +75,7 @@ class BenchLooksBrowserTest extends BenchBrowser {
     }
     bench.unfoldAll();
     bench.awaitDrawn();
+    bench.await("return document.documentElement.dataset.bands === 'shown'");
     inspect("with every fold open", width, theme);
     bench.click("#pin");
     bench.slider("speed").sendKeys(Keys.HOME);

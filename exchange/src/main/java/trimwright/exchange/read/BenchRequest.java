@@ -95,6 +95,11 @@ public final class BenchRequest {
     return fields(root.get(FIELDS));
   }
 
+  /** The fields of the pinned reference, where there is one; as {@link #findFields}. */
+  public Optional<Map<String, String>> findPinned() {
+    return fields(root.get("pinned"));
+  }
+
   private static Optional<Map<String, String>> fields(JsonNode node) {
     if (!(node instanceof ObjectNode given)) {
       return Optional.empty();

@@ -182,12 +182,12 @@ public final class SureWords {
     return Shown.decimals(share * 100, 0) + " %";
   }
 
-  private static String percentUp(double share) {
+  static String percentUp(double share) {
     return BigDecimal.valueOf(share * 100).setScale(0, RoundingMode.UP).toPlainString() + " %";
   }
 
   /** Rounded up: a band is never shown narrower than it is. */
-  private static String degrees(double angle) {
+  static String degrees(double angle) {
     return BigDecimal.valueOf(Shown.degrees(angle)).setScale(1, RoundingMode.UP).toPlainString()
         + "°";
   }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.unit.Measures;
 import trimwright.kernel.band.Bands;
+import trimwright.kernel.band.Quantity;
 import trimwright.kernel.band.Spread;
 import trimwright.kernel.rig.Rider;
 import trimwright.kernel.trim.Curve;
@@ -92,20 +93,7 @@ public record VerdictWords(String first, String second) {
     Amounts amounts = Amounts.of(measures);
     Curve curve = bands.curve();
     List<String> parts = new ArrayList<>();
-    parts.add(
-        curve
-            .rideableWindow()
-            .map(
-                w ->
-                    "Rideable from "
-                        + amounts.bareSpeed(w.from())
-                        + reach(bands.rideableFrom(), amounts)
-                        + " to "
-                        + amounts.bareSpeed(w.to())
-                        + reach(bands.rideableTo(), amounts)
-                        + " "
-                        + amounts.speedUnit())
-            .orElse("No speed inside every limit"));
+    parts.add(Sentence.upperFirst(window(bands, amounts)));
     List<String> even = new ArrayList<>();
     for (int i = 0; i < curve.evenFeetSpeeds().size(); i++) {
       even.add(
@@ -120,6 +108,23 @@ public record VerdictWords(String first, String second) {
                 + reach(bands.levelSpeed(), amounts)
             : "level nowhere");
     return String.join("; ", parts) + ".";
+  }
+
+  private static String window(Bands bands, Amounts amounts) {
+    return bands
+        .curve()
+        .rideableWindow()
+        .map(
+            w ->
+                "rideable from "
+                    + amounts.bareSpeed(w.from())
+                    + reach(bands.rideableFrom(), amounts)
+                    + " to "
+                    + amounts.bareSpeed(w.to())
+                    + reach(bands.rideableTo(), amounts)
+                    + " "
+                    + amounts.speedUnit())
+        .orElse("no speed inside every limit");
   }
 
   private static String reach(Optional<Spread> spread, Amounts amounts) {
@@ -142,6 +147,42 @@ public record VerdictWords(String first, String second) {
         + " % on the front foot; "
         + window(curve, amounts)
         + ".";
+  }
+
+  /**
+   * The verdict's second line with how far off pitch and load may be. A pitch that cannot be told
+   * from level is called level.
+   *
+   * @param bands the curve with its bands
+   * @param index of a speed
+   * @param measures that the reader reads
+   * @return the line; empty where that speed has no band of pitch and foot share
+   */
+  public static Optional<String> sure(Bands bands, int index, Measures measures) {
+    Optional<Spread> pitch = bands.find(index, Quantity.PITCH);
+    Optional<Spread> share = bands.find(index, Quantity.FOOT_SHARE);
+    if (pitch.isEmpty() || share.isEmpty()) {
+      return Optional.empty();
+    }
+    Amounts amounts = Amounts.of(measures);
+    Curve curve = bands.curve();
+    double degrees = Shown.degrees(pitch.get().value());
+    String reach = SureWords.degrees(pitch.get().reach());
+    String deck =
+        pitch.get().holds(0)
+            ? "level within ±" + reach
+            : Shown.decimals(Math.abs(degrees), 1) + " ±" + reach + " " + Shown.noseWord(degrees);
+    return Optional.of(
+        amounts.speed(curve.outcomes().get(index).speed())
+            + ": "
+            + deck
+            + ", "
+            + Shown.decimals(share.get().value() * 100, 0)
+            + " ±"
+            + SureWords.percentUp(share.get().reach())
+            + " on the front foot; "
+            + window(curve, amounts)
+            + ".");
   }
 
   private static String noTrim(

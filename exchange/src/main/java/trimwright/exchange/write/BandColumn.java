@@ -3,6 +3,7 @@ package trimwright.exchange.write;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import trimwright.exchange.words.Shown;
 import trimwright.kernel.band.PointBand;
@@ -63,5 +64,17 @@ record BandColumn(String name, int decimals, Quantity quantity, DoubleUnaryOpera
                     Csv.cell(shown.applyAsDouble(s.low())),
                     Csv.cell(shown.applyAsDouble(s.high()))))
         .orElseGet(() -> Arrays.asList(null, null));
+  }
+
+  /** Two numbers of a list, lowest and highest; nulls where there is no band. */
+  void writeItems(JsonStream json, Optional<PointBand> band) {
+    Optional<Spread> spread = find(band);
+    json.item(at(spread.map(Spread::low)), decimals).item(at(spread.map(Spread::high)), decimals);
+  }
+
+  private OptionalDouble at(Optional<Double> si) {
+    return si.isPresent()
+        ? OptionalDouble.of(shown.applyAsDouble(si.get()))
+        : OptionalDouble.empty();
   }
 }

@@ -14,6 +14,8 @@ public enum OutputSchema {
   CAUSE,
   /** Of {@link BenchWriter}. */
   BENCH,
+  /** Of {@link BenchBandsWriter}. */
+  BENCH_BANDS,
   /** Of {@link SheetWriter}. */
   SHEET,
   /** Of {@link WaterWriter}. */

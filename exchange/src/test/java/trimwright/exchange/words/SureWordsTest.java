@@ -2,8 +2,10 @@ package trimwright.exchange.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -14,9 +16,12 @@ import trimwright.kernel.band.Bands;
 import trimwright.kernel.band.Input;
 import trimwright.kernel.band.PointBand;
 import trimwright.kernel.band.Quantity;
+import trimwright.kernel.band.Reference;
+import trimwright.kernel.band.SharedInputs;
 import trimwright.kernel.band.SplitBands;
 import trimwright.kernel.band.Spread;
 import trimwright.kernel.cause.CauseOutcome;
+import trimwright.kernel.trim.Curve;
 import trimwright.kernel.trim.TrimPoint;
 
 class SureWordsTest {
@@ -81,6 +86,44 @@ class SureWordsTest {
             "To know the foot load better, measure the stabilizer's angle with a calliper: it makes"
                 + " 36 % of the doubt at 25 km/h.");
     assertThat(SureWords.next(Samples.caseFile(), Bands.without(Samples.curve()))).isEmpty();
+  }
+
+  @Test
+  void theReferenceIsToldApartWhereTheBandOfTheDifferenceSaysSo() {
+    Bands bands = Samples.bands(Samples.curve());
+    // All from one source: nothing is left of the band of the difference.
+    assertThat(ApartWords.of(bands, 15, new Reference(bands, SharedInputs.ALL)))
+        .containsExactly(
+            "At this speed it cannot be told apart from the pinned reference: pitch (0.0° ±0.0°),"
+                + " front foot (0 ±0 %), power (0 ±0 W).");
+    Bands lighter = shifted(Samples.curve(), 3);
+    List<String> apart = ApartWords.of(lighter, 15, new Reference(bands, Set.of()));
+    assertThat(apart.get(0))
+        .isEqualTo("The deck rides 3.0° more nose-up than in the pinned reference, sure to ±1.5°.");
+    assertThat(apart.get(1)).isEqualTo("Front foot (0 ±12 %) cannot be told apart.");
+    assertThat(ApartWords.of(bands, 0, new Reference(bands, Set.of()))).isEmpty();
+  }
+
+  private static Bands shifted(Curve curve, double degrees) {
+    Bands bands = Samples.bands(curve);
+    return new Bands(
+        curve,
+        bands.points().stream().map(p -> p.map(b -> raised(b, degrees))).toList(),
+        bands.levelSpeed(),
+        bands.evenFeetSpeeds(),
+        bands.rideableFrom(),
+        bands.rideableTo());
+  }
+
+  private static PointBand raised(PointBand band, double degrees) {
+    Map<Quantity, Spread> spreads = new EnumMap<>(band.spreads());
+    Spread pitch = band.find(Quantity.PITCH).orElseThrow();
+    spreads.put(
+        Quantity.PITCH,
+        Spread.of(
+            pitch.value() + Math.toRadians(degrees),
+            Map.of(Input.STABILIZER_SETTING, pitch.deviation())));
+    return new PointBand(spreads);
   }
 
   @ParameterizedTest

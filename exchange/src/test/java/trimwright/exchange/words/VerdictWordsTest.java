@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.unit.Measures;
 import trimwright.exchange.write.Samples;
+import trimwright.kernel.band.Bands;
 import trimwright.kernel.cause.CauseOutcome;
 import trimwright.kernel.trim.Limit;
 import trimwright.kernel.trim.NoTrimReason;
@@ -144,5 +145,27 @@ class VerdictWordsTest {
       assertThat(ReasonWords.of(limit)).endsWith(".").doesNotContain("_");
       assertThat(ReasonWords.brief(limit)).isNotBlank().doesNotContain("_");
     }
+  }
+
+  @Test
+  void withItsBandsAPitchThatCannotBeToldFromLevelIsCalledLevel() {
+    Bands bands = Samples.bands(Samples.curve());
+    assertThat(VerdictWords.sure(bands, 15, Measures.METRIC))
+        .contains(
+            "25 km/h: level within ±1.0°, 58 ±9 % on the front foot; rideable from 17 to 34"
+                + " km/h.");
+    assertThat(VerdictWords.sure(bands, 10, Measures.IMPERIAL).orElseThrow())
+        .startsWith("12.4 mph: 2.9 ±1.0° nose-up, 32 ±9 % on the front foot; ")
+        .endsWith(" mph.");
+    assertThat(VerdictWords.sure(bands, 0, Measures.METRIC)).isEmpty();
+  }
+
+  @Test
+  void theSpeedsThatMatterCarryTheirBands() {
+    assertThat(VerdictWords.speeds(Samples.bands(Samples.curve()), Measures.METRIC))
+        .isEqualTo(
+            "Rideable from 17 ±2 to 34 km/h; even feet at 21.4 and 33.2 ±2; level at 26.9 ±2.");
+    assertThat(VerdictWords.speeds(Bands.without(Samples.curve()), Measures.METRIC))
+        .isEqualTo(VerdictWords.speeds(Samples.curve(), Measures.METRIC));
   }
 }

@@ -14,6 +14,9 @@ import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.read.Digest;
 import trimwright.exchange.read.FieldProblem;
 import trimwright.exchange.unit.Measures;
+import trimwright.kernel.band.Reference;
+import trimwright.kernel.band.SharedInputs;
+import trimwright.kernel.band.SplitBands;
 import trimwright.kernel.cause.CauseOutcome;
 import trimwright.kernel.trim.Curve;
 import trimwright.kernel.trim.NoTrimReason;
@@ -41,6 +44,11 @@ final class Documents {
                 bench(Samples.caseFile(), Samples.emptyCurve(), Measures.METRIC),
                 BenchWriter.refused(
                     4, List.of(new FieldProblem(List.of("rider.mass_kg"), "no <number>")))),
+        OutputSchema.BENCH_BANDS,
+            List.of(
+                bands(Samples.measured(5), Samples.curve(), Measures.METRIC),
+                bands(Samples.caseFile(), Samples.emptyCurve(), Measures.IMPERIAL),
+                BenchBandsWriter.stopped(4)),
         OutputSchema.SHEET,
             List.of(SheetWriter.json(Samples.caseFile(), 20 * Samples.KMH, "my.pdf")),
         OutputSchema.WATER, List.of(WaterWriter.json(water())),
@@ -57,6 +65,28 @@ final class Documents {
 
   static String bench(CaseFile caseFile, Curve curve, Measures measures) {
     return BenchWriter.accepted(3, measures, caseFile, curve, causes(caseFile, curve));
+  }
+
+  static String bands(CaseFile caseFile, Curve curve, Measures measures) {
+    List<CauseOutcome> causes = causes(caseFile, curve);
+    List<Optional<SplitBands>> splits =
+        causes.stream()
+            .map(
+                cause ->
+                    cause instanceof CauseOutcome.Split split
+                        ? Optional.of(
+                            new SplitBands(
+                                Samples.band(split.ridden()), Samples.band(split.wished())))
+                        : Optional.<SplitBands>empty())
+            .toList();
+    return BenchBandsWriter.accepted(
+        3,
+        measures,
+        caseFile,
+        Samples.bands(curve),
+        causes,
+        splits,
+        Optional.of(new Reference(Samples.bands(curve), SharedInputs.ALL)));
   }
 
   private static CaseFile unpowered() {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BooleanSupplier;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.surface.SurfaceResponse;
@@ -73,11 +74,37 @@ public final class BandSolver {
    */
   public static Bands of(
       RideCase rideCase, Knowledge knowledge, List<Double> speeds, SurfaceTables tables) {
-    return new BandSolver(rideCase, knowledge, speeds, tables).bands();
+    return find(rideCase, knowledge, speeds, tables, () -> false).orElseThrow();
   }
 
-  private Bands bands() {
+  /**
+   * A curve with its bands, unless it is no longer wanted: for whoever may be called away. It is
+   * asked before every input, some hundredth of a second apart.
+   *
+   * @param rideCase the case
+   * @param knowledge how its parts are known
+   * @param speeds [m/s], rising
+   * @param tables where tables of lifting surfaces come from
+   * @param isStopped whether to stop
+   * @return the curve and its bands; empty where it was stopped
+   * @throws IllegalArgumentException if a speed is not above 0
+   */
+  public static Optional<Bands> find(
+      RideCase rideCase,
+      Knowledge knowledge,
+      List<Double> speeds,
+      SurfaceTables tables,
+      BooleanSupplier isStopped) {
+    BandSolver solver = new BandSolver(rideCase, knowledge, speeds, tables);
+    return solver.solveAll(isStopped) ? Optional.of(solver.bands()) : Optional.empty();
+  }
+
+  /** Solves for every input; false where it was stopped. */
+  private boolean solveAll(BooleanSupplier isStopped) {
     for (Input input : Input.values()) {
+      if (isStopped.getAsBoolean()) {
+        return false;
+      }
       if (input.flow() == Input.Flow.SAME || input.flow() == Input.Flow.OWN) {
         solve(input);
       }
@@ -87,6 +114,10 @@ public final class BandSolver {
         derive(input);
       }
     }
+    return true;
+  }
+
+  private Bands bands() {
     int asked = curve.outcomes().size();
     List<Optional<PointBand>> points = new ArrayList<>();
     for (int i = 0; i < asked; i++) {

@@ -45,6 +45,16 @@ class BandSolverTest {
   }
 
   @Test
+  void whoIsCalledAwayGetsNone() {
+    int[] asked = {0};
+    assertThat(
+            BandSolver.find(
+                CASE, Knowledge.SHEETS, SPEEDS, SurfaceTables.ANEW, () -> ++asked[0] > 3))
+        .isEmpty();
+    assertThat(asked[0]).isEqualTo(4);
+  }
+
+  @Test
   void theMiddleOfABandIsTheTrimItself() {
     TrimPoint point = CaseSolver.of(CASE).trim(22 * KMH).findPoint().orElseThrow();
     for (Quantity quantity : Quantity.values()) {

@@ -2,6 +2,7 @@ package trimwright.web.bench;
 
 import java.time.Duration;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Semaphore;
@@ -12,7 +13,9 @@ import trimwright.desk.BenchStudy;
 import trimwright.desk.KeptTables;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.unit.Measures;
+import trimwright.exchange.write.BenchBandsWriter;
 import trimwright.exchange.write.BenchWriter;
+import trimwright.kernel.band.Bands;
 
 /** Has cases computed over the Bench's speeds, a few at once and no more. */
 final class BenchAnswers {
@@ -118,8 +121,35 @@ final class BenchAnswers {
    *
    * @throws TooBusy as {@link #accepted}
    */
-  BenchBands bands(Measures measures, CaseFile caseFile) {
-    return inTurn(() -> BenchBands.of(caseFile, measures, tables, moved));
+  Bands bands(Measures measures, CaseFile caseFile) {
+    return inTurn(
+            () -> BenchBands.find(caseFile, Optional.empty(), measures, tables, moved, () -> false))
+        .orElseThrow()
+        .bands();
+  }
+
+  /**
+   * The answer with the bands of a case, given up as soon as anybody moves a slider: whoever asked
+   * asks again at rest.
+   *
+   * @throws TooBusy as {@link #accepted}
+   */
+  String banded(long sequence, Measures measures, CaseFile caseFile, Optional<CaseFile> pinned) {
+    long begun = lastAsked;
+    return inTurn(
+        () ->
+            BenchBands.find(caseFile, pinned, measures, tables, moved, () -> lastAsked != begun)
+                .map(
+                    bench ->
+                        BenchBandsWriter.accepted(
+                            sequence,
+                            measures,
+                            caseFile,
+                            bench.bands(),
+                            bench.study().causes(),
+                            bench.splits(),
+                            bench.reference()))
+                .orElseGet(() -> BenchBandsWriter.stopped(sequence)));
   }
 
   /**

@@ -62,6 +62,20 @@ class BenchController {
     return Utf8.json(HttpStatus.OK, answer);
   }
 
+  /** How sure the numbers of the curve are: asked for when the sliders rest. */
+  @PostMapping(path = "/bench/bands", consumes = MediaType.APPLICATION_JSON_VALUE)
+  ResponseEntity<byte[]> bands(@RequestBody byte[] body) {
+    BenchRequest request = BenchRequest.find(body).orElseThrow(BadQuestion::new);
+    DraftReading reading = Drafts.read(request);
+    Optional<CaseFile> caseFile = reading.caseFile();
+    String answer =
+        caseFile.isPresent()
+            ? answers.banded(
+                request.sequence(), request.measures(), caseFile.get(), Drafts.pinned(request))
+            : BenchWriter.refused(request.sequence(), reading.problems());
+    return Utf8.json(HttpStatus.OK, answer);
+  }
+
   private String accepted(long sequence, Measures measures, CaseFile caseFile) {
     return sequence == Practice.SEQUENCE
         ? answers.unasked(sequence, measures, caseFile)

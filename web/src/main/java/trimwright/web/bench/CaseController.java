@@ -156,13 +156,13 @@ class CaseController {
               caseFile,
               "-curve.csv",
               "text/csv",
-              CurveWriter.csv(answers.bands(measures, caseFile).bands()));
+              CurveWriter.csv(answers.bands(measures, caseFile)));
       case "json" ->
           file(
               caseFile,
               "-curve.json",
               JSON,
-              CurveWriter.json(caseFile, answers.bands(measures, caseFile).bands()));
+              CurveWriter.json(caseFile, answers.bands(measures, caseFile)));
       default -> throw new BadQuestion();
     };
   }

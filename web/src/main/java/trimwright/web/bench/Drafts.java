@@ -2,8 +2,10 @@ package trimwright.web.bench;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import trimwright.exchange.read.BenchRequest;
 import trimwright.exchange.read.CaseDraft;
+import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.read.DraftReading;
 import trimwright.exchange.read.SectionFiles;
 
@@ -30,6 +32,11 @@ final class Drafts {
         new LinkedHashMap<>(request.findFields().orElseThrow(BadQuestion::new));
     fields.put("name", name);
     return read(request, fields);
+  }
+
+  /** The pinned reference of a request, where there is a good one. */
+  static Optional<CaseFile> pinned(BenchRequest request) {
+    return request.findPinned().flatMap(fields -> read(request, fields).caseFile());
   }
 
   private static DraftReading read(BenchRequest request, Map<String, String> fields) {

@@ -2,6 +2,7 @@ package trimwright.web.system;
 
 import jakarta.servlet.RequestDispatcher;
 import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
 import java.nio.charset.StandardCharsets;
 import java.security.SecureRandom;
 import java.util.Map;
@@ -17,6 +18,7 @@ import org.springframework.web.ErrorResponse;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.context.request.async.AsyncRequestNotUsableException;
 import org.springframework.web.servlet.ModelAndView;
 import trimwright.exchange.write.ShelfWriter;
 import trimwright.web.page.Theme;
@@ -56,6 +58,12 @@ class ErrorPages {
   @ExceptionHandler(Exception.class)
   Object thrown(Exception exception, HttpServletRequest request) {
     return page(request, statusOf(exception), exception);
+  }
+
+  /** Whoever asked has gone, as a browser does that leaves the page: nobody is there to be told. */
+  @ExceptionHandler(AsyncRequestNotUsableException.class)
+  void gone(AsyncRequestNotUsableException exception, HttpServletResponse response) {
+    LOG.debug("an answer found nobody, was {}", response.getStatus(), exception);
   }
 
   private static int statusOf(Exception exception) {
