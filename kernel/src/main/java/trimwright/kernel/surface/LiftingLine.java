@@ -1,5 +1,7 @@
 package trimwright.kernel.surface;
 
+import java.util.List;
+
 /**
  * A wing gathered on a line across the stream, loaded elliptically: what waves, which are longer
  * than the wing, see of it.
@@ -13,6 +15,18 @@ public record LiftingLine(double halfSpan, double ahead, double depth) {
   private static final double FAR_OUT = 200;
 
   /**
+   * Share of sweep and dihedral at the middle of an elliptical loading, both growing with the
+   * square of the fraction of the half span: the mean of that square.
+   */
+  private static final double MEAN_SQUARE = 0.25;
+
+  /**
+   * Least depth in mean chords: nearer to the surface neither its image nor linear waves hold, and
+   * the wing is taken to lie there. Chosen.
+   */
+  private static final double LEAST_DEPTH = 0.25;
+
+  /**
    * Checks the physical invariants.
    *
    * @throws IllegalArgumentException if the span or the depth is not above 0
@@ -24,6 +38,26 @@ public record LiftingLine(double halfSpan, double ahead, double depth) {
     if (!(depth > 0) || !Double.isFinite(depth)) {
       throw new IllegalArgumentException("depth must be above 0 m, was " + depth + " m");
     }
+  }
+
+  /**
+   * A wing's line under a level fuselage: its quarter chords at the middle of its loading.
+   *
+   * @param wing the wing where it stands
+   * @param datumDepth depth of the datum [m]
+   * @return its line
+   */
+  public static LiftingLine of(PlacedWing wing, double datumDepth) {
+    List<Station> stations = wing.shape().stations();
+    Station root = stations.get(0);
+    Station tip = stations.get(stations.size() - 1);
+    double behind = MEAN_SQUARE * (root.ahead() - tip.ahead());
+    double below = MEAN_SQUARE * (root.above() - tip.above());
+    double depth = datumDepth - wing.above() + below;
+    return new LiftingLine(
+        0.5 * wing.shape().span(),
+        wing.ahead() - behind,
+        Math.max(depth, LEAST_DEPTH * wing.shape().meanChord()));
   }
 
   /**

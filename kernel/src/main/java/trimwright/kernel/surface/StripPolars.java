@@ -109,6 +109,16 @@ public final class StripPolars {
     return angle;
   }
 
+  /**
+   * Drag coefficient of a strip's section [1].
+   *
+   * @param strip counted from the root
+   * @param angle effective angle of attack [rad]
+   */
+  public double drag(int strip, double angle) {
+    return polar[strip].dragAt(angle);
+  }
+
   /** Where the strips stall. */
   public StallAngles stall() {
     return stall;

@@ -1,5 +1,6 @@
 package trimwright.kernel.surface;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import trimwright.kernel.frame.PlaneForce;
@@ -16,6 +17,7 @@ public final class WingAlone {
   /** Step of the angle for slopes [rad]. */
   private static final double SLOPE_STEP = 1e-3;
 
+  private final PlacedWing wing;
   private final Lattice lattice;
   private final ProfileForces sections;
   private final OptionalDouble immersion;
@@ -33,9 +35,9 @@ public final class WingAlone {
       OptionalDouble immersion,
       LatticeSize size,
       boolean inviscid) {
-    PlacedWing placed = new PlacedWing(shape, 0, 0, 0, size);
-    lattice = new Lattice(List.of(placed), inviscid);
-    sections = new ProfileForces(placed, finish);
+    wing = new PlacedWing(shape, 0, 0, 0, size);
+    lattice = new Lattice(List.of(wing), inviscid);
+    sections = new ProfileForces(wing, finish);
     this.immersion = immersion;
     this.inviscid = inviscid;
     area = shape.area();
@@ -81,7 +83,7 @@ public final class WingAlone {
   }
 
   /**
-   * The wing at one angle and speed.
+   * The wing at one angle and speed. Near the surface its waves are in, but with {@code inviscid}.
    *
    * @param angleOfAttack root chord against the stream [rad]
    * @param speed [m/s]
@@ -93,8 +95,7 @@ public final class WingAlone {
     if (inviscid) {
       return coefficients(angleOfAttack, flow, false, 0);
     }
-    StripCoupling coupling =
-        StripCoupling.of(List.of(sections.at(speed / water.kinematicViscosity())));
+    StripCoupling coupling = coupling(flow, speed, speed / water.kinematicViscosity());
     CoupledFlow coupled =
         coupling.solve(
             new FixedResponse(angleOfAttack, List.of(flow), lattice::shifts), angleOfAttack);
@@ -102,6 +103,23 @@ public final class WingAlone {
     SurfaceFlow all =
         new SurfaceFlow(load.force(), load.boundDrag(), load.farFieldDrag(), load.stripLift());
     return coefficients(angleOfAttack, all, load.stalled() > 0, coupled.residual());
+  }
+
+  /** The sections, in the stream that the wing's own waves leave. */
+  private StripCoupling coupling(SurfaceFlow flow, double speed, double reynoldsPerMetre) {
+    StripPolars polars = sections.at(reynoldsPerMetre);
+    StripCoupling still = StripCoupling.of(List.of(polars));
+    if (immersion.isEmpty()) {
+      return still;
+    }
+    LiftingLine line = LiftingLine.of(wing, immersion.getAsDouble());
+    WaveWash waves = WaveWash.of(new LiftingLine[] {line}, speed);
+    double growth = 1 + waves.speedUp(0, 0) * flow.force().up();
+    double[] stream = new double[polars.count()];
+    Arrays.fill(stream, growth * growth);
+    return still
+        .withOnset(new double[][] {{waves.turn(0, 0)}}, new double[] {0})
+        .withStreams(new double[][] {stream});
   }
 
   private WingCoefficients coefficients(

@@ -1,6 +1,5 @@
 package trimwright.kernel.trim;
 
-import java.util.List;
 import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.Deck;
@@ -9,9 +8,7 @@ import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.rig.ThrustLine;
 import trimwright.kernel.section.Finish;
 import trimwright.kernel.surface.Loads;
-import trimwright.kernel.surface.ProfileForces;
 import trimwright.kernel.surface.SpeedLoads;
-import trimwright.kernel.surface.StripCoupling;
 import trimwright.kernel.surface.SurfaceResponse;
 import trimwright.kernel.surface.WingShape;
 
@@ -28,9 +25,6 @@ final class BalanceModel {
     this.craft = craft;
     this.response = response;
     RideCase c = craft.rideCase();
-    ProfileForces front = new ProfileForces(craft.wings().get(0), c.setup().frontWing().finish());
-    ProfileForces tail = new ProfileForces(craft.wings().get(1), c.setup().stabilizer().finish());
-    double viscosity = c.water().kinematicViscosity();
     loads =
         response.loads(
             new Sections(
@@ -38,12 +32,8 @@ final class BalanceModel {
                 c.setup().frontWing().finish(),
                 c.setup().stabilizer().shape(),
                 c.setup().stabilizer().finish(),
-                viscosity),
-            speed -> {
-              double perMetre = speed / viscosity;
-              StripCoupling one = StripCoupling.of(List.of(front.at(perMetre), tail.at(perMetre)));
-              return pitch -> one;
-            });
+                c.water().kinematicViscosity()),
+            WingCouplings.of(craft, response));
     riderWeight = c.rider().allMass() * Craft.GRAVITY;
     footing = new Footing(craft.deck(), riderWeight);
     thrustLine = new ThrustLine(craft);
