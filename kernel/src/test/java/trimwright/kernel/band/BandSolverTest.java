@@ -139,7 +139,10 @@ class BandSolverTest {
         .contains(Input.STABILIZER_SETTING);
   }
 
-  /** An error of the zero-lift angle is carried as a turn of the wing: within 2 % of its effect. */
+  /**
+   * An error of the zero-lift angle is carried as a turn of the wing: within 3 % of its effect. A
+   * wing that is turned takes the place of its wake at the stabilizer along.
+   */
   @Test
   void anotherZeroLiftAngleActsAsATurnOfTheWing() {
     double by = Math.toRadians(0.2);
@@ -157,7 +160,7 @@ class BandSolverTest {
       TrimPoint b = CaseSolver.of(turned.of(CASE, by)).trim(25 * KMH).findPoint().orElseThrow();
       double effect = b.footShare() - base.footShare();
       assertThat(a.footShare() - base.footShare())
-          .isCloseTo(effect, within(0.02 * Math.abs(effect)));
+          .isCloseTo(effect, within(0.03 * Math.abs(effect)));
       assertThat(a.pitch()).isCloseTo(b.pitch(), within(Math.toRadians(0.005)));
     }
   }
