@@ -46,21 +46,12 @@ public record CauseWords(
     if (outcome instanceof CauseOutcome.NoSplit none) {
       NoSplitWords words = new NoSplitWords(caseFile, none, amounts);
       List<String> sentences = words.sentences();
-      none.ridden().ifPresent(n -> waves(caseFile, n.speed(), measures, sentences));
       return new CauseWords(words.order(), words.why(), words.headline(), sentences, list);
     }
     SplitFigures figures = new SplitFigures(caseFile, (CauseOutcome.Split) outcome, amounts);
     SplitOrders orders = new SplitOrders(figures);
     List<String> sentences = new SplitWords(figures).sentences();
-    waves(caseFile, figures.riddenPoint.speed(), measures, sentences);
     return new CauseWords(
         Optional.of(orders.order()), orders.why(), orders.headline(), sentences, list);
-  }
-
-  private static void waves(
-      CaseFile caseFile, double speed, Measures measures, List<String> sentences) {
-    if (speed < WaveWords.speed(caseFile)) {
-      sentences.add(WaveWords.of(caseFile, measures));
-    }
   }
 }

@@ -10,7 +10,6 @@ import trimwright.exchange.unit.Measures;
 import trimwright.exchange.words.RuleOut;
 import trimwright.exchange.words.ShimWords;
 import trimwright.exchange.words.Shown;
-import trimwright.exchange.words.WaveWords;
 import trimwright.kernel.cause.CauseOutcome;
 import trimwright.kernel.rig.Rider;
 import trimwright.kernel.rig.Setup;
@@ -109,7 +108,6 @@ public final class BenchWriter {
     Rider rider = caseFile.rideCase().rider();
     json.number("rideable_from_kmh", CurveWriter.kmh(CurveWriter.end(window, true)), SPEED_DECIMALS)
         .number("rideable_to_kmh", CurveWriter.kmh(CurveWriter.end(window, false)), SPEED_DECIMALS)
-        .number("waves_left_out_below_kmh", Shown.kmh(WaveWords.speed(caseFile)), SPEED_DECIMALS)
         .number("wished_speed_kmh", Shown.kmh(rider.wishedSpeed()), SPEED_DECIMALS)
         .number("wished_foot_share", rider.wishedFootShare(), SPEED_DECIMALS)
         .number("wished_pitch_deg", Shown.degrees(rider.wishedPitch()), SPEED_DECIMALS);

@@ -14,7 +14,6 @@ import trimwright.exchange.words.ReasonWords;
 import trimwright.exchange.words.Shown;
 import trimwright.exchange.words.SureWords;
 import trimwright.exchange.words.VerdictWords;
-import trimwright.exchange.words.WaveWords;
 import trimwright.kernel.band.Bands;
 import trimwright.kernel.band.PointBand;
 import trimwright.kernel.band.Quantity;
@@ -77,7 +76,6 @@ public final class CurveWriter {
     fields.number("rideable_to_kmh", kmh(end(window, false)));
     speedBand(fields, "rideable_from_kmh", bands.rideableFrom());
     speedBand(fields, "rideable_to_kmh", bands.rideableTo());
-    fields.number("waves_left_out_below_kmh", Shown.kmh(WaveWords.speed(caseFile)));
     return document.text();
   }
 
@@ -222,14 +220,12 @@ public final class CurveWriter {
     for (int i = 0; i < bands.points().size(); i++) {
       table.row(tableRow(curve.outcomes().get(i), bands.points().get(i)));
     }
-    boolean waves = curve.outcomes().stream().anyMatch(o -> o.speed() < WaveWords.speed(caseFile));
     return caseFile.name()
         + "\n\n"
         + table.text()
         + "\n"
         + VerdictWords.speeds(bands, Measures.METRIC)
         + "\n"
-        + (waves ? WaveWords.of(caseFile, Measures.METRIC) + "\n" : "")
         + SureWords.next(caseFile, bands).map(words -> words + "\n").orElse("")
         + "Pitch is nose-up positive; front is the front foot's share of the load; ± is how far off"
         + " 95 of 100\nsuch setups would be at most, as their parts are known.\n";

@@ -68,7 +68,6 @@ class MeasuresInWordsTest {
       all.add(ReasonWords.of(none, measures));
       all.add(ReasonWords.brief(none, measures));
     }
-    all.add(WaveWords.of(caseFile, measures));
     return all;
   }
 

@@ -88,15 +88,6 @@ class VerdictWordsTest {
   }
 
   @Test
-  void wavesBeginToCountWhereTheDepthFroudeNumberIsThree() {
-    // 3 sqrt(9.80665 m/s² * 0.45 m) = 6.302 m/s
-    assertThat(WaveWords.of(Samples.caseFile(), Measures.METRIC))
-        .isEqualTo(
-            "Below 22.7 km/h the surface makes waves that this model leaves out: trust its numbers"
-                + " less there.");
-  }
-
-  @Test
   void feetOutOfReachSayOnWhichSideAndByHowMuch() {
     TrimOutcome.NoTrim ahead = none(NoTrimReason.FEET_CANNOT_REACH, 1.12);
     assertThat(ReasonWords.of(ahead, Measures.METRIC))

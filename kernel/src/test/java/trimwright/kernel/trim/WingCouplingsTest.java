@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.surface.CoupledFlow;
+import trimwright.kernel.surface.Couplings;
 import trimwright.kernel.surface.ProfileForces;
 import trimwright.kernel.surface.StripCoupling;
 import trimwright.kernel.surface.SurfaceResponse;
@@ -16,7 +17,7 @@ class WingCouplingsTest {
 
   private final Craft craft = new Craft(ExampleCase.PLAIN.build());
   private final SurfaceResponse response = Responses.tabulated(craft);
-  private final WingCouplings couplings = new WingCouplings(craft, response);
+  private final Couplings couplings = WingCouplings.of(craft, response);
 
   private CoupledFlow still(double speed, double pitch) {
     double perMetre = speed / craft.rideCase().water().kinematicViscosity();
