@@ -8,10 +8,10 @@ import trimwright.kernel.rig.Craft;
  */
 final class PairGrid {
   /** Version of everything here: another one makes other tables. */
-  static final int VERSION = 1;
+  static final int VERSION = 2;
 
   /** Pitches, closer where the front wing's wake passes the stabilizer and towards the stall. */
-  private static final int PITCHES = 24;
+  private static final int PITCHES = 28;
 
   /**
    * How much closer where the wake passes all at once, and how far from it half of that is left
@@ -20,6 +20,16 @@ final class PairGrid {
   private static final double CROSSING_WEIGHT = 25;
 
   private static final double CROSSING_REACH = Math.toRadians(0.2);
+
+  /**
+   * The same about the pitch at which the slow water of the front wing's wake, which sinks with the
+   * downwash, lies over the stabilizer: so far above the passage of the sheet [rad]. Chosen from
+   * the downwash at no pitch of usual wings; the reach is the wake's own width.
+   */
+  private static final double SLOW_WATER_WEIGHT = 2;
+
+  private static final double SLOW_WATER_REACH = Math.toRadians(2.2);
+  private static final double SLOW_WATER_ABOVE = Math.toRadians(2);
 
   /** The same about the first stall of the front wing, which lies below the end of the range. */
   private static final double STALL_WEIGHT = 1;
@@ -80,6 +90,8 @@ final class PairGrid {
           sum[i]
               + 1
               + weight * peak(passage.distance(pitch) / CROSSING_REACH)
+              + SLOW_WATER_WEIGHT
+                  * bell(passage.distance(pitch - SLOW_WATER_ABOVE) / SLOW_WATER_REACH)
               + STALL_WEIGHT * bell((pitch - stall) / STALL_REACH);
     }
     double[] nodes = new double[PITCHES];

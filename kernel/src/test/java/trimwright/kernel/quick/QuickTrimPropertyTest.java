@@ -24,7 +24,7 @@ import trimwright.kernel.trim.TrimPoint;
  * built and brought together with its sections anew at every pitch that the search asks for.
  */
 class QuickTrimPropertyTest {
-  /** What DESIGN asks of tables: lift [1], pitch [degrees], foot pressure [mm]. */
+  /** What is wanted of tables: lift [1], pitch [degrees], foot pressure [mm]. */
   private static final double LIFT = 0.01;
 
   private static final double PITCH = 0.1;
