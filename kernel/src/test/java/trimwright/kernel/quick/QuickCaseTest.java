@@ -161,7 +161,7 @@ class QuickCaseTest {
     assertThat(b.noseUp(0.05)).isEqualTo(a.noseUp(0.05));
     assertThat(b.forward(0.05)).isEqualTo(a.forward(0.05)).isNegative();
     assertThat(b.stallPitch()).isEqualTo(a.stallPitch()).isGreaterThan(b.lowestPitch());
-    assertThat(table.bytes()).isLessThan(14_000);
+    assertThat(table.bytes()).isLessThan(16_000);
   }
 
   @Test
