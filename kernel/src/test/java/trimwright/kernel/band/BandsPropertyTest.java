@@ -34,9 +34,10 @@ class BandsPropertyTest {
   /** Twice that, and what second-order terms add. */
   private static final double FEW_AGREE = 0.15;
 
-  /** Draws in the long run: sure to 1.3 %. */
-  private static final int MANY = 3000;
+  /** Draws in the long run: sure to 2.2 %. */
+  private static final int MANY = 1000;
 
+  /** Twice that, and what second-order terms add. */
   private static final double MANY_AGREE = 0.06;
 
   /** How far the mean may lie from the number computed, in deviations: second-order terms. */
@@ -64,8 +65,8 @@ class BandsPropertyTest {
 
   @Test
   @Tag("long")
-  void thousandsOfDrawsSpreadAsTheLinearBandSays() {
-    for (double kmh : new double[] {16, 20, 25, 32}) {
+  void aThousandDrawsSpreadAsTheLinearBandSays() {
+    for (double kmh : new double[] {18, 30}) {
       compare(ExampleCase.PLAIN.build(), Knowledge.SHEETS, kmh, MANY, MANY_AGREE);
       compare(ExampleCase.PLAIN.build(), MEASURED, kmh, MANY, MANY_AGREE);
     }
