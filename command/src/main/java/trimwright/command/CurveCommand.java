@@ -59,6 +59,8 @@ final class CurveCommand implements Callable<Integer> {
 
   @Mixin private SpeedOptions speeds;
 
+  @Mixin private LayersOption layers;
+
   @Mixin private FormOptions form;
 
   @Option(
@@ -79,7 +81,7 @@ final class CurveCommand implements Callable<Integer> {
     if (picture != null) {
       picture.requireNoneOf(source.files());
     }
-    CaseFile caseFile = source.value();
+    CaseFile caseFile = layers.of(source.value(), console);
     Bands bands = CaseStudy.of(caseFile).bands(range);
     if (picture != null) {
       double marked = caseFile.rideCase().rider().wishedSpeed();

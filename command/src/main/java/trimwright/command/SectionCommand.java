@@ -114,8 +114,6 @@ final class SectionCommand implements Callable<Integer> {
 
   @Mixin private FormOptions form;
 
-  private int said;
-
   SectionCommand(Console console) {
     this.console = console;
   }
@@ -144,21 +142,13 @@ final class SectionCommand implements Callable<Integer> {
       return SectionStudy.of(section, finish, inviscid);
     }
     SectionPolars polars = new SectionPolars(Optional.ofNullable(cacheFolder));
-    SectionPolars.Found found = polars.of(section.shape(), this::say);
+    PolarProgress progress = new PolarProgress(console);
+    SectionPolars.Found found =
+        polars.of(section.shape(), share -> progress.say(section.name(), share));
     if (!found.remark().isEmpty()) {
-      console.err().println("Polars: " + found.remark() + ".");
+      progress.remark(section.name(), found.remark());
     }
     return SectionStudy.layered(section, finish, found.table());
-  }
-
-  /** A line on standard error for every eighth of the way: results stay alone on their own. */
-  private void say(double share) {
-    int eighths = (int) Math.floor(8 * share + 1e-9);
-    if (eighths > said) {
-      said = eighths;
-      console.err().println("Computing polars: " + Math.round(100 * share) + " %");
-      console.err().flush();
-    }
   }
 
   private void requireOneModel() {

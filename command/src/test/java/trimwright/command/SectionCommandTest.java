@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
+import trimwright.exchange.demo.DemoCases;
 
 class SectionCommandTest {
   /** A symmetric shape has no lift at no angle; what is left is rounding of the outline. */
@@ -99,7 +100,7 @@ class SectionCommandTest {
   }
 
   @Test
-  void computesPolarsOnceAndKeepsThem() {
+  void computesPolarsOnceAndKeepsThem() throws Exception {
     String cache = folder.resolve("cache").toString();
     CommandRun first =
         CommandRun.of(
@@ -107,7 +108,7 @@ class SectionCommandTest {
     CommandRun second =
         CommandRun.of(
             "section", "naca0012", "--layers", "--cache-folder", cache, "--to-deg", "24", "--json");
-    assertThat(first.errLines()).hasSize(8).last().isEqualTo("Computing polars: 100 %");
+    assertThat(first.errLines()).hasSize(8).last().isEqualTo("Computing polars of naca0012: 100 %");
     assertThat(second.err()).isEmpty();
     assertThat(second.out()).isEqualTo(first.out());
     JsonNode document = Documents.of(second, "section");
@@ -119,6 +120,33 @@ class SectionCommandTest {
     assertThat(points.get(28).get("cl").isNull()).isTrue();
     assertThat(CommandRun.of("section", "naca0012", "--layers", "--cache-folder", cache).out())
         .contains("boundary layers: ");
+    casesStandOnTheSamePolars(cache);
+  }
+
+  /** With the polars kept, so that none need be built a second time. */
+  private void casesStandOnTheSamePolars(String cache) throws Exception {
+    String text =
+        DemoCases.find("light-carver").orElseThrow().text().replaceAll("naca\\d+", "naca0012");
+    String file = Files.writeString(folder.resolve("case.yaml"), text).toString();
+    CommandRun layered =
+        CommandRun.of("curve", file, "--layers", "--cache-folder", cache, "--json");
+    assertThat(layered.err()).isEmpty();
+    JsonNode document = Documents.of(layered, "curve");
+    JsonNode fitted = Documents.of(CommandRun.of("curve", file, "--json"), "curve");
+    assertThat(document.get("sections").asString()).isEqualTo("layers");
+    assertThat(fitted.get("sections").asString()).isEqualTo("fitted");
+    for (int kmh = 18; kmh <= 34; kmh++) {
+      JsonNode a = document.get("points").get(kmh - 10);
+      JsonNode b = fitted.get("points").get(kmh - 10);
+      // Two models of one section: nearly the same ride and never the same numbers.
+      assertThat(a.get("pitch_deg").asDouble())
+          .isCloseTo(b.get("pitch_deg").asDouble(), within(0.5))
+          .isNotEqualTo(b.get("pitch_deg").asDouble());
+    }
+    assertThat(
+            CommandRun.of("cause", file, "--speed-kmh", "20", "--layers", "--cache-folder", cache)
+                .status())
+        .isZero();
   }
 
   /** A parabolic lens of 10 % thickness on a parabolic mean line of 2 % camber. */
