@@ -4,7 +4,9 @@ import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
-import org.ojalgo.matrix.MatrixR064;
+import org.ojalgo.matrix.decomposition.LU;
+import org.ojalgo.matrix.store.MatrixStore;
+import org.ojalgo.matrix.store.R064Store;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -43,8 +45,8 @@ public class LatticeSystemBenchmark {
   private LinearSystem ours;
   private DMatrixRMaj rows;
   private DMatrixRMaj ejmlRight;
-  private MatrixR064 ojAlgoMatrix;
-  private MatrixR064 ojAlgoRight;
+  private R064Store ojAlgoMatrix;
+  private R064Store ojAlgoRight;
 
   /** Builds the system. */
   @Setup
@@ -60,8 +62,8 @@ public class LatticeSystemBenchmark {
     solution = new double[n];
     rows = new DMatrixRMaj(n, n);
     ejmlRight = new DMatrixRMaj(n, 1);
-    MatrixR064.DenseReceiver receiver = MatrixR064.FACTORY.newDenseBuilder(n, n);
-    MatrixR064.DenseReceiver column = MatrixR064.FACTORY.newDenseBuilder(n, 1);
+    R064Store receiver = R064Store.FACTORY.make(n, n);
+    R064Store column = R064Store.FACTORY.make(n, 1);
     for (int i = 0; i < n; i++) {
       right[i] = 1 + 0.01 * i;
       ejmlRight.set(i, 0, right[i]);
@@ -71,8 +73,8 @@ public class LatticeSystemBenchmark {
         receiver.set(i, j, matrix[j * n + i]);
       }
     }
-    ojAlgoMatrix = receiver.get();
-    ojAlgoRight = column.get();
+    ojAlgoMatrix = receiver;
+    ojAlgoRight = column;
     ours = new LinearSystem(n);
   }
 
@@ -96,7 +98,10 @@ public class LatticeSystemBenchmark {
 
   /** The general call of ojAlgo, on which the kernel's own stands. */
   @Benchmark
-  public MatrixR064 ojAlgoSolve() {
-    return ojAlgoMatrix.solve(ojAlgoRight);
+  public MatrixStore<Double> ojAlgoSolve() {
+    // A matrix keeps its own decomposition once it has solved; this one starts anew.
+    LU<Double> lu = LU.R064.make(ojAlgoMatrix);
+    lu.decompose(ojAlgoMatrix);
+    return lu.getSolution(ojAlgoRight);
   }
 }

@@ -140,7 +140,7 @@ class CachedPairsTest {
     PairTable built = obtain(Change.NONE.craft(82)).value();
     Path entry = onlyEntry();
     byte[] bytes = Files.readAllBytes(entry);
-    assertThat(bytes.length).isLessThan(14_000);
+    assertThat(bytes.length).isLessThan(16_000);
     bytes[bytes.length / 2] ^= 1;
     Files.write(entry, bytes);
     Obtained<PairTable> again = obtain(Change.NONE.craft(82));

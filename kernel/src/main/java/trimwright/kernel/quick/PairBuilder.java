@@ -32,8 +32,9 @@ final class PairBuilder {
   private final int block;
   private final float[] values;
 
-  /** A lattice with a shim of its own, and the couplings that go with it. */
-  private record Turned(double shim, SurfaceResponse response, Couplings couplings) {
+  /** A lattice with a shim of its own, and what goes with it. */
+  private record Turned(
+      double shim, SurfaceResponse response, Couplings couplings, WakePassage passage) {
     static Turned of(Craft craft, double shim) {
       Craft turned =
           new Craft(
@@ -41,7 +42,7 @@ final class PairBuilder {
               craft.wings().get(0).size(),
               craft.wings().get(1).size());
       SurfaceResponse response = Responses.unfrozen(turned);
-      return new Turned(shim, response, WingCouplings.of(turned, response));
+      return new Turned(shim, response, WingCouplings.of(turned, response), WakePassage.of(turned));
     }
   }
 
@@ -54,13 +55,9 @@ final class PairBuilder {
       from = Math.min(from, lattice.response().from());
       to = Math.max(to, lattice.response().to());
     }
-    // With the craft's own shim left out, so that the table is one and the same with any.
-    Craft plain =
-        new Craft(
-            withShim(craft.rideCase(), 0),
-            craft.wings().get(0).size(),
-            craft.wings().get(1).size());
-    pitches = PairGrid.pitches(plain, from, to);
+    WakePassage passage =
+        Arrays.stream(lattices).map(Turned::passage).reduce(WakePassage::with).orElseThrow();
+    pitches = PairGrid.pitches(passage, from, to);
     block = PairTable.FUNCTIONS * pitches.length + PairTable.OTHERS;
     values = new float[speeds.length * shims.length * block];
   }

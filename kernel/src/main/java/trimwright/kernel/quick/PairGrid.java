@@ -1,7 +1,5 @@
 package trimwright.kernel.quick;
 
-import trimwright.kernel.rig.Craft;
-
 /**
  * Where a pair of wings is solved. The counts are what the accuracy of {@link PairTable} needs and
  * little more; how they were found stands in docs/modules/kernel.md.
@@ -17,7 +15,7 @@ final class PairGrid {
    * How much closer where the wake passes all at once, and how far from it half of that is left
    * [rad]. The wash has a fold there.
    */
-  private static final double CROSSING_WEIGHT = 25;
+  private static final double CROSSING_WEIGHT = 30;
 
   private static final double CROSSING_REACH = Math.toRadians(0.2);
 
@@ -76,8 +74,7 @@ final class PairGrid {
   }
 
   /** Pitches between two, smoothly graded. */
-  static double[] pitches(Craft craft, double from, double to) {
-    WakePassage passage = WakePassage.of(craft);
+  static double[] pitches(WakePassage passage, double from, double to) {
     double width = passage.to() - passage.from();
     // As many nodes for a passage that takes long.
     double weight = CROSSING_WEIGHT / (1 + width / (Math.PI * CROSSING_REACH));

@@ -41,6 +41,11 @@ record WakePassage(double from, double to) {
     return new WakePassage(from, to);
   }
 
+  /** Both passages and what lies between them. */
+  WakePassage with(WakePassage other) {
+    return new WakePassage(Math.min(from, other.from), Math.max(to, other.to));
+  }
+
   /** How far a pitch lies outside [rad]; 0 inside. */
   double distance(double pitch) {
     return Math.max(0, Math.max(from - pitch, pitch - to));
