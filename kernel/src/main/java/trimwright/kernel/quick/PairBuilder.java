@@ -89,12 +89,19 @@ final class PairBuilder {
     for (int lattice = 0; lattice < lattices.length; lattice++) {
       List<Line> lines = lines(lattice);
       for (int p = 0; p < pitches.length; p++) {
+        Couplings.AtSpeed before = null;
+        StripCoupling plain = null;
         for (Line line : lines) {
           if (pitches[p] - line.stalls.stalledFrom() > PAST_STALL) {
             keep(line.index, p);
-          } else {
-            solve(line, lattices[lattice].response(), p);
+            continue;
           }
+          // Shims of one speed follow each other and share what flows there.
+          if (line.couplings != before) {
+            plain = line.couplings.at(pitches[p]);
+            before = line.couplings;
+          }
+          solve(line, plain, lattices[lattice].response(), p);
         }
       }
       for (Line line : lines) {
@@ -145,8 +152,8 @@ final class PairBuilder {
     return nearest;
   }
 
-  private void solve(Line line, SurfaceResponse response, int p) {
-    StripCoupling coupling = line.couplings.at(pitches[p]).withTurn(STABILIZER, line.turn);
+  private void solve(Line line, StripCoupling plain, SurfaceResponse response, int p) {
+    StripCoupling coupling = plain.withTurn(STABILIZER, line.turn);
     CoupledFlow flow = coupling.solve(response, pitches[p], line.departure);
     line.departure = flow.departure();
     write(flow, line.index, p);
