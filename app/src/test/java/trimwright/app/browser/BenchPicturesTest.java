@@ -238,11 +238,12 @@ class BenchPicturesTest {
     for (String kind : List.of("svg", "png")) {
       run("return benchPictures.save(...arguments)", kind, "light carver side view");
     }
-    Path svg = await("light-carver-side-view-17-km-h.svg");
+    // Which speed is shown depends on where the case begins to fly.
+    String name = "light-carver-side-view-" + run("return benchPictures.savedSpeed()") + "-km-h";
+    Path svg = await(name + ".svg");
     assertThat(Files.readString(svg)).startsWith("<?xml").contains("<svg", "</svg>");
     // Twice the picture with its rim: width 356 + 2 x 16.
-    ByteBuffer png =
-        ByteBuffer.wrap(Files.readAllBytes(await("light-carver-side-view-17-km-h.png")));
+    ByteBuffer png = ByteBuffer.wrap(Files.readAllBytes(await(name + ".png")));
     assertThat(png.getInt(0)).isEqualTo(0x89504E47);
     assertThat(png.getInt(16)).isEqualTo(2 * (356 + 32));
   }

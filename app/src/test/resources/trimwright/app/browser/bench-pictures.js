@@ -226,6 +226,9 @@ const done = arguments[arguments.length - 1];
       view.remove();
     },
 
+    /** The speed of a saved picture [km/h], as its name has it. */
+    savedSpeed: () => Math.round(data.reply.points[trimmed[3]].speed_kmh),
+
     /** Numbers that do not come back as they were, over all units of the table. */
     roundTrips() {
       const lost = [];
