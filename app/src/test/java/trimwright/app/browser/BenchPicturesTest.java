@@ -61,6 +61,11 @@ class BenchPicturesTest {
    */
   private static final double NOT_DRAWN = 0.08;
 
+  /** Times that a drag may be begun, and that its outcome is looked at. */
+  private static final int HOLDS = 4;
+
+  private static final int LOOKS = 100;
+
   private static final Duration PATIENCE = Duration.ofSeconds(20);
 
   private static RunningShop shop;
@@ -291,10 +296,15 @@ class BenchPicturesTest {
     assertThat(afterKey(handle, Keys.HOME)).isZero();
     int width = handle.getSize().width;
     Actions hand = new Actions(driver());
-    hand.moveToElement(handle).clickAndHold().perform();
-    assertThat(chosen()).isEqualTo(last / 2);
-    hand.moveByOffset(width / 4, 3).perform();
-    assertThat((double) chosen()).isCloseTo(0.75 * last, within(0.6));
+    // Under its driver the browser now and then drops a drag that it has just begun.
+    boolean dragged = false;
+    for (int hold = 0; hold < HOLDS && !dragged; hold++) {
+      hand.release().moveToElement(handle).clickAndHold().perform();
+      assertThat(comesToChoose(last / 2)).isTrue();
+      hand.moveByOffset(width / 4, 3).perform();
+      dragged = comesToChoose(0.75 * last);
+    }
+    assertThat(dragged).isTrue();
     hand.release().moveByOffset(-width / 4, 0).perform();
     assertThat((double) chosen()).isCloseTo(0.75 * last, within(0.6));
     run("benchPictures.dropCurves()");
@@ -328,6 +338,16 @@ class BenchPicturesTest {
   private static int afterKey(WebElement handle, Keys key) {
     handle.sendKeys(key);
     return chosen();
+  }
+
+  /** Whether the picture asks for a speed soon: a pointer's moves come with the next frames. */
+  private static boolean comesToChoose(double index) {
+    for (int look = 0; look < LOOKS; look++) {
+      if (Math.abs(chosen() - index) < 0.6) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static int chosen() {
