@@ -20,8 +20,10 @@ import trimwright.kernel.numeric.LinearSystem;
  * <p><b>Free surface.</b> At high depth Froude numbers the surface acts as one of constant
  * pressure: the disturbance potential is odd about it, and the image has the same sense of
  * circulation, as in a biplane (K. L. Wadlin, C. L. Shuford, J. R. McGehee, NACA Report 1232, 1955;
- * relation recalled, report not in hand). Waves are left out; valid above a depth Froude number V /
- * sqrt(g h) of about 3, and down to about half a chord of depth.
+ * relation recalled, report not in hand). That is the limit of high speed, valid above a depth
+ * Froude number V / sqrt(g h) of about 3 and down to about half a chord of depth; what waves add
+ * below it is {@link WaveWash}'s and comes in with the sections, see {@link
+ * StripCoupling#withOnset}.
  *
  * <p><b>Method.</b> J. Katz, A. Plotkin, Low-Speed Aerodynamics, 2nd ed. 2001, chapter 12 (from
  * memory). The plane of symmetry halves the unknowns.

@@ -57,9 +57,9 @@ final class SpanSmoothing {
   private static void ties(Strips s, double[] inner, double[] outer) {
     for (int k = 0; k + 1 < s.count; k++) {
       double length = LENGTH * 0.5 * (s.chord[k] + s.chord[k + 1]);
-      double flow = length * length / (s.centreY[k + 1] - s.centreY[k]);
-      outer[k] = flow / s.width[k];
-      inner[k + 1] = flow / s.width[k + 1];
+      double pull = length * length / (s.centreY[k + 1] - s.centreY[k]);
+      outer[k] = pull / s.width[k];
+      inner[k + 1] = pull / s.width[k + 1];
     }
   }
 }
