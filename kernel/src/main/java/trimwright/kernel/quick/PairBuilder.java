@@ -33,33 +33,37 @@ final class PairBuilder {
   private final float[] values;
 
   /** A lattice with a shim of its own, and what goes with it. */
-  private record Turned(
-      double shim, SurfaceResponse response, Couplings couplings, WakePassage passage) {
-    static Turned of(Craft craft, double shim) {
-      Craft turned =
-          new Craft(
-              withShim(craft.rideCase(), shim),
-              craft.wings().get(0).size(),
-              craft.wings().get(1).size());
-      SurfaceResponse response = Responses.unfrozen(turned);
-      return new Turned(shim, response, WingCouplings.of(turned, response), WakePassage.of(turned));
+  private record Turned(double shim, SurfaceResponse response, Couplings couplings) {
+    static Turned of(Craft craft, double shim, double[] pitches) {
+      SurfaceResponse response = Responses.tabulated(craft, pitches);
+      return new Turned(shim, response, WingCouplings.of(craft, response));
     }
   }
 
   PairBuilder(Craft craft) {
-    lattices =
-        Arrays.stream(PairGrid.LATTICES).mapToObj(s -> Turned.of(craft, s)).toArray(Turned[]::new);
+    double[] own = PairGrid.LATTICES;
+    Craft[] turned = Arrays.stream(own).mapToObj(shim -> turned(craft, shim)).toArray(Craft[]::new);
     double from = Double.POSITIVE_INFINITY;
     double to = Double.NEGATIVE_INFINITY;
-    for (Turned lattice : lattices) {
-      from = Math.min(from, lattice.response().from());
-      to = Math.max(to, lattice.response().to());
+    for (Craft c : turned) {
+      SurfaceResponse response = Responses.unfrozen(c);
+      from = Math.min(from, response.from());
+      to = Math.max(to, response.to());
     }
     WakePassage passage =
-        Arrays.stream(lattices).map(Turned::passage).reduce(WakePassage::with).orElseThrow();
+        Arrays.stream(turned).map(WakePassage::of).reduce(WakePassage::with).orElseThrow();
     pitches = PairGrid.pitches(passage, from, to);
+    lattices = new Turned[own.length];
+    for (int i = 0; i < own.length; i++) {
+      lattices[i] = Turned.of(turned[i], own[i], pitches);
+    }
     block = PairTable.FUNCTIONS * pitches.length + PairTable.OTHERS;
     values = new float[speeds.length * shims.length * block];
+  }
+
+  private static Craft turned(Craft craft, double shim) {
+    return new Craft(
+        withShim(craft.rideCase(), shim), craft.wings().get(0).size(), craft.wings().get(1).size());
   }
 
   private static RideCase withShim(RideCase c, double shim) {

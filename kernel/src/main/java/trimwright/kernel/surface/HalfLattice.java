@@ -46,6 +46,7 @@ final class HalfLattice {
   final double[] middleZ;
   final int[] panelSurface;
   final int[] panelStrip;
+  private double pitch;
 
   HalfLattice(Strips[] surfaces) {
     this.surfaces = surfaces;
@@ -101,6 +102,7 @@ final class HalfLattice {
 
   /** Turns everything to a pitch of the fuselage, nose up positive [rad]. */
   void turnTo(double pitch) {
+    this.pitch = pitch;
     double cos = Math.cos(pitch);
     double sin = Math.sin(pitch);
     for (int row = 0; row < rows; row++) {
@@ -136,6 +138,11 @@ final class HalfLattice {
         turnNormal(p, e, pitch + s.incidence[k] - s.zeroLiftAngle(k));
       }
     }
+  }
+
+  /** The pitch it stands at [rad]. */
+  double pitch() {
+    return pitch;
   }
 
   /** Strips of all surfaces on one half. */

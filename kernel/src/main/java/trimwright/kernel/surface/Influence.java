@@ -10,11 +10,12 @@ package trimwright.kernel.surface;
  * is one workspace: not for use by two threads.
  */
 final class Influence {
-  private static final double QUARTER_OVER_PI = 0.25 / Math.PI;
+  static final double QUARTER_OVER_PI = 0.25 / Math.PI;
 
   private final HalfLattice lattice;
   private final Targets targets;
   private final WakeSheet sheet;
+  private final RigidInfluence rigid;
 
   /**
    * What an edge's wake counts at each point: 0 where it is taken as a sheet; and where a core
@@ -33,6 +34,12 @@ final class Influence {
   private final double[] factor;
   private final double[] work;
 
+  /**
+   * The influence on points that are fixed to the wings.
+   *
+   * @param lattice turned to pitch 0
+   * @param targets points and directions there, in deep water
+   */
   Influence(HalfLattice lattice, Targets targets) {
     this.lattice = lattice;
     this.targets = targets;
@@ -45,6 +52,7 @@ final class Influence {
     factor = new double[most];
     work = new double[most];
     sheet = new WakeSheet(lattice, targets);
+    rigid = new RigidInfluence(lattice, targets);
     wakeCounts = new double[lattice.surfaces.length][most];
     coreCounts = new double[lattice.surfaces.length][most];
   }
@@ -81,22 +89,28 @@ final class Influence {
     prepare();
     Targets p = targets;
     int n = p.all();
+    int images = Math.min(n, Targets.REAL_BLOCKS * p.count);
     for (int row = 0; row < lattice.rows; row++) {
       int from = lattice.rowSurface[row];
       Strips s = lattice.surfaces[from];
       for (int k = 0; k <= s.count; k++) {
         int e = lattice.rowEdge[row] + k;
         swap();
-        approach(e);
-        segments(start, trail, factor, n);
-        along(p, start, trail, factor, leg, n);
+        approach(e, images);
+        java.util.Arrays.fill(leg, 0, images, 0);
+        segments(start, trail, work, factor, images, n);
+        along(p, start, trail, factor, leg, images, n);
         wakes(trail, core(s, k), coreCounts[from], wakeCounts[from], factor, n);
         alongWake(p, trail, factor, leg, n);
         sheet.addAlong(from, k, leg);
         if (k > 0) {
-          segments(startBefore, start, factor, n);
-          bound(p, startBefore, start, factor, leg, legBefore, n);
-          sumBlocks(factor, columns, (lattice.rowPanel[row] + k - 1) * p.count);
+          java.util.Arrays.fill(factor, 0, images, 0);
+          segments(startBefore, start, work, factor, images, n);
+          along(p, startBefore, start, factor, factor, images, n);
+          addLegs(factor, leg, legBefore, n);
+          int panel = lattice.rowPanel[row] + k - 1;
+          sumBlocks(factor, columns, panel * p.count);
+          rigid.addAlong(panel, columns);
         }
       }
     }
@@ -128,6 +142,7 @@ final class Influence {
   void velocities(double[] strength, double[] shed, double[] vx, double[] vy, double[] vz) {
     prepare();
     int n = targets.all();
+    int images = Math.min(n, Targets.REAL_BLOCKS * targets.count);
     Arms sum = new Arms(n);
     for (int row = 0; row < lattice.rows; row++) {
       int from = lattice.rowSurface[row];
@@ -135,15 +150,16 @@ final class Influence {
       for (int k = 0; k <= s.count; k++) {
         int e = lattice.rowEdge[row] + k;
         swap();
-        approach(e);
-        segments(start, trail, factor, n);
-        addVelocity(start, trail, factor, shed[e], sum, n);
+        approach(e, images);
+        segments(start, trail, work, factor, images, n);
+        addVelocity(start, trail, factor, shed[e], sum, images, n);
         wakes(trail, core(s, k), coreCounts[from], wakeCounts[from], factor, n);
         addWake(trail, factor, shed[e], sum, n);
         sheet.addVelocity(from, k, shed[e], sum.y, sum.z);
         if (k > 0) {
-          segments(startBefore, start, factor, n);
-          addVelocity(startBefore, start, factor, strength[lattice.rowPanel[row] + k - 1], sum, n);
+          double bound = strength[lattice.rowPanel[row] + k - 1];
+          segments(startBefore, start, work, factor, images, n);
+          addVelocity(startBefore, start, factor, bound, sum, images, n);
         }
       }
     }
@@ -157,6 +173,7 @@ final class Influence {
       vy[i] += QUARTER_OVER_PI * sign[1] * sum.y[t];
       vz[i] += QUARTER_OVER_PI * sign[2] * sum.z[t];
     }
+    rigid.addVelocities(strength, lattice.pitch(), vx, vy, vz);
   }
 
   private void swap() {
@@ -168,17 +185,18 @@ final class Influence {
     legBefore = legs;
   }
 
-  private void approach(int e) {
+  /** Wakes act on all points, what is fixed to the wings on those above the surface only. */
+  private void approach(int e, int images) {
     HalfLattice h = lattice;
     int n = targets.all();
-    start.from(h.startX[e], h.startY[e], h.startZ[e], targets, n);
-    trail.from(h.trailX[e], h.trailY[e], h.trailZ[e], targets, n);
+    start.from(h.startX[e], h.startY[e], h.startZ[e], targets, images, n);
+    trail.from(h.trailX[e], h.trailY[e], h.trailZ[e], targets, 0, n);
   }
 
-  /** The factor of a x b in the velocity of a segment from a to b. */
-  private void segments(Arms a, Arms b, double[] out, int n) {
-    dot(a.x, a.y, a.z, b.x, b.y, b.z, work, n);
-    segmentFactors(a.r, b.r, work, out, n);
+  /** The factor of a x b in the velocity of a segment from a to b, at some of the points. */
+  static void segments(Arms a, Arms b, double[] work, double[] out, int begin, int n) {
+    dot(a.x, a.y, a.z, b.x, b.y, b.z, work, begin, n);
+    segmentFactors(a.r, b.r, work, out, begin, n);
   }
 
   private static void dot(
@@ -189,14 +207,16 @@ final class Influence {
       double[] by,
       double[] bz,
       double[] out,
+      int begin,
       int n) {
-    for (int t = 0; t < n; t++) {
+    for (int t = begin; t < n; t++) {
       out[t] = ax[t] * bx[t] + ay[t] * by[t] + az[t] * bz[t];
     }
   }
 
-  private static void segmentFactors(double[] ar, double[] br, double[] dot, double[] out, int n) {
-    for (int t = 0; t < n; t++) {
+  private static void segmentFactors(
+      double[] ar, double[] br, double[] dot, double[] out, int begin, int n) {
+    for (int t = begin; t < n; t++) {
       double rr = ar[t] * br[t];
       out[t] = (ar[t] + br[t]) / (rr * (rr * Arms.OFF_LINE + dot[t]));
     }
@@ -224,70 +244,62 @@ final class Influence {
   }
 
   /** The part of a x b along each point's direction, times a factor. */
-  private void along(Targets p, Arms a, Arms b, double[] factor, double[] out, int n) {
-    cross(p.nx, a.y, b.z, a.z, b.y, work, n);
-    addCross(p.ny, a.z, b.x, a.x, b.z, work, n);
-    addCross(p.nz, a.x, b.y, a.y, b.x, work, n);
-    multiply(factor, work, out, n);
+  private void along(Targets p, Arms a, Arms b, double[] factor, double[] out, int begin, int n) {
+    cross(p.nx, a.y, b.z, a.z, b.y, work, begin, n);
+    addCross(p.ny, a.z, b.x, a.x, b.z, work, begin, n);
+    addCross(p.nz, a.x, b.y, a.y, b.x, work, begin, n);
+    for (int t = begin; t < n; t++) {
+      out[t] = factor[t] * work[t];
+    }
   }
 
   private static void cross(
-      double[] f, double[] a, double[] b, double[] c, double[] d, double[] out, int n) {
-    for (int t = 0; t < n; t++) {
+      double[] f, double[] a, double[] b, double[] c, double[] d, double[] out, int begin, int n) {
+    for (int t = begin; t < n; t++) {
       out[t] = f[t] * (a[t] * b[t] - c[t] * d[t]);
     }
   }
 
   private static void addCross(
-      double[] f, double[] a, double[] b, double[] c, double[] d, double[] out, int n) {
-    for (int t = 0; t < n; t++) {
+      double[] f, double[] a, double[] b, double[] c, double[] d, double[] out, int begin, int n) {
+    for (int t = begin; t < n; t++) {
       out[t] += f[t] * (a[t] * b[t] - c[t] * d[t]);
     }
   }
 
-  private static void multiply(double[] a, double[] b, double[] out, int n) {
-    for (int t = 0; t < n; t++) {
-      out[t] = a[t] * b[t];
-    }
-  }
-
-  private static void scale(double[] a, double f, int n) {
-    for (int t = 0; t < n; t++) {
+  private static void scale(double[] a, double f, int begin, int n) {
+    for (int t = begin; t < n; t++) {
       a[t] *= f;
     }
   }
 
   private void alongWake(Targets p, Arms b, double[] factor, double[] out, int n) {
-    cross(factor, p.ny, b.z, p.nz, b.y, work, n);
+    cross(factor, p.ny, b.z, p.nz, b.y, work, 0, n);
     for (int t = 0; t < n; t++) {
       out[t] += work[t];
     }
   }
 
-  /**
-   * A horseshoe: its bound part, out along the outer leg, back along the inner one. Overwrites the
-   * factors.
-   */
-  private void bound(
-      Targets p, Arms a, Arms b, double[] factor, double[] outer, double[] inner, int n) {
-    along(p, a, b, factor, factor, n);
+  /** A horseshoe runs out along the outer leg and back along the inner one. */
+  private static void addLegs(double[] bound, double[] outer, double[] inner, int n) {
     for (int t = 0; t < n; t++) {
-      factor[t] += outer[t] - inner[t];
+      bound[t] += outer[t] - inner[t];
     }
   }
 
-  private static void addVelocity(
-      Arms a, Arms b, double[] factor, double strength, Arms sum, int n) {
-    scale(factor, strength, n);
-    addCross(factor, a.y, b.z, a.z, b.y, sum.x, n);
-    addCross(factor, a.z, b.x, a.x, b.z, sum.y, n);
-    addCross(factor, a.x, b.y, a.y, b.x, sum.z, n);
+  /** Adds the velocity of a segment from a to b; overwrites the factors. */
+  static void addVelocity(
+      Arms a, Arms b, double[] factor, double strength, Arms sum, int begin, int n) {
+    scale(factor, strength, begin, n);
+    addCross(factor, a.y, b.z, a.z, b.y, sum.x, begin, n);
+    addCross(factor, a.z, b.x, a.x, b.z, sum.y, begin, n);
+    addCross(factor, a.x, b.y, a.y, b.x, sum.z, begin, n);
   }
 
   private static void addWake(Arms b, double[] factor, double strength, Arms sum, int n) {
-    scale(factor, strength, n);
+    scale(factor, strength, 0, n);
     addProduct(factor, b.z, sum.y, n);
-    scale(factor, -1, n);
+    scale(factor, -1, 0, n);
     addProduct(factor, b.y, sum.z, n);
   }
 

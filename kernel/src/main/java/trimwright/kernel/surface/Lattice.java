@@ -66,9 +66,12 @@ public final class Lattice {
       throw new IllegalArgumentException("a lattice needs at least 1 wing, was given none");
     }
     half = new HalfLattice(wings.stream().map(Strips::new).toArray(Strips[]::new));
+    half.turnTo(0);
     controls = new Targets(half.panelSurface);
+    setControls(true, 0);
     atControls = new Influence(half, controls);
     middles = new Targets(half.panelSurface);
+    setMiddles(true, 0);
     atMiddles = new Influence(half, middles);
     int n = half.panels;
     system = new LinearSystem(n);
@@ -118,6 +121,14 @@ public final class Lattice {
     half.turnTo(pitch);
     deep = datumDepth.isEmpty();
     surfaceZ = -datumDepth.orElse(0);
+    setControls(deep, surfaceZ);
+    atControls.fillColumns(matrix);
+    // The stream is (-1, 0, 0).
+    System.arraycopy(half.normalX, 0, rightSide, 0, half.panels);
+    addSectionSlopes();
+  }
+
+  private void setControls(boolean deep, double surfaceZ) {
     controls.set(
         half.controlX,
         half.controlY,
@@ -127,10 +138,18 @@ public final class Lattice {
         half.normalZ,
         deep,
         surfaceZ);
-    atControls.fillColumns(matrix);
-    // The stream is (-1, 0, 0).
-    System.arraycopy(half.normalX, 0, rightSide, 0, half.panels);
-    addSectionSlopes();
+  }
+
+  private void setMiddles(boolean deep, double surfaceZ) {
+    middles.set(
+        half.middleX,
+        half.middleY,
+        half.middleZ,
+        half.normalX,
+        half.normalY,
+        half.normalZ,
+        deep,
+        surfaceZ);
   }
 
   /**
@@ -182,15 +201,7 @@ public final class Lattice {
    */
   public List<SurfaceFlow> flows() {
     double[] far = FarField.drag(half, shed, strength, deep, surfaceZ);
-    middles.set(
-        half.middleX,
-        half.middleY,
-        half.middleZ,
-        half.normalX,
-        half.normalY,
-        half.normalZ,
-        deep,
-        surfaceZ);
+    setMiddles(deep, surfaceZ);
     atMiddles.velocities(strength, shed, velocityX, velocityY, velocityZ);
     List<SurfaceFlow> flows = new ArrayList<>();
     double difference = 0;

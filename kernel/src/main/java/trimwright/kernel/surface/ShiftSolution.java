@@ -58,27 +58,21 @@ final class ShiftSolution {
       double[] up,
       double[] noseUp) {
     int n = h.strips();
-    for (int p = 0; p < h.panels; p++) {
-      int s = h.panelSurface[p];
-      int k = h.panelStrip[p];
-      int e = edge(h, p);
-      double lx = h.startX[e + 1] - h.startX[e];
-      double ly = h.startY[e + 1] - h.startY[e];
-      // As in Lattice: the stream is (-1, 0, 0), force / (rho/2) on two halves.
-      double f = -4 * strength[p] * ((velocityX[p] - 1) * ly - velocityY[p] * lx);
-      up[s * n + column] += f;
-      noseUp[s * n + column] += f * h.middleX[p];
-      lift[column * n + firstStrip(h, s) + k] += 2 * strength[p] / h.surfaces[s].chord[k];
+    for (int row = 0; row < h.rows; row++) {
+      int s = h.rowSurface[row];
+      int firstStrip = firstStrip(h, s);
+      for (int k = 0; k < h.surfaces[s].count; k++) {
+        int p = h.rowPanel[row] + k;
+        int e = h.rowEdge[row] + k;
+        double lx = h.startX[e + 1] - h.startX[e];
+        double ly = h.startY[e + 1] - h.startY[e];
+        // As in Lattice: the stream is (-1, 0, 0), force / (rho/2) on two halves.
+        double f = -4 * strength[p] * ((velocityX[p] - 1) * ly - velocityY[p] * lx);
+        up[s * n + column] += f;
+        noseUp[s * n + column] += f * h.middleX[p];
+        lift[column * n + firstStrip + k] += 2 * strength[p] / h.surfaces[s].chord[k];
+      }
     }
-  }
-
-  /** Panels of a row are numbered as its edges are, one fewer. */
-  private static int edge(HalfLattice h, int panel) {
-    int row = 0;
-    while (row + 1 < h.rows && h.rowPanel[row + 1] <= panel) {
-      row++;
-    }
-    return h.rowEdge[row] + panel - h.rowPanel[row];
   }
 
   private static int firstStrip(HalfLattice h, int surface) {

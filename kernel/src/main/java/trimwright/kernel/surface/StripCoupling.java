@@ -130,12 +130,22 @@ public final class StripCoupling {
    * @throws IllegalArgumentException if there is not one number above 0 for each strip
    */
   public StripCoupling withStreams(double[][] factor) {
-    double[] speeds =
-        Arrays.stream(factor).flatMapToDouble(Arrays::stream).map(Math::sqrt).toArray();
-    if (speeds.length != n || Arrays.stream(speeds).anyMatch(s -> !(s > 0))) {
+    double[] speeds = new double[n];
+    int k = 0;
+    boolean all = true;
+    boolean allowed = true;
+    for (double[] wing : factor) {
+      for (double f : wing) {
+        allowed &= f > 0 && k < n;
+        if (allowed) {
+          speeds[k] = Math.sqrt(f);
+          all &= speeds[k++] == 1;
+        }
+      }
+    }
+    if (!allowed || k != n) {
       throw new IllegalArgumentException("streams must have one factor above 0 per strip: " + n);
     }
-    boolean all = Arrays.stream(speeds).allMatch(s -> s == 1);
     return new StripCoupling(wings, perLift, added, all ? null : speeds);
   }
 

@@ -111,15 +111,19 @@ final class StripTurns {
       }
       system[i][i] += 1;
     }
-    solveFor(system, onset);
-    double[] column = new double[wings];
-    for (int k = 0; k < n; k++) {
+    double[] bare = onset.clone();
+    double[][] barePer = Arrays.stream(onsetPer).map(double[]::clone).toArray(double[][]::new);
+    Arrays.fill(onset, 0);
+    for (int i = 0; i < wings; i++) {
+      Arrays.fill(onsetPer[i], 0);
+    }
+    for (int j = 0; j < wings; j++) {
+      double[] answer = new double[wings];
+      answer[j] = 1;
+      solveFor(system, answer);
       for (int i = 0; i < wings; i++) {
-        column[i] = onsetPer[i][k];
-      }
-      solveFor(system, column);
-      for (int i = 0; i < wings; i++) {
-        onsetPer[i][k] = column[i];
+        onset[i] += answer[i] * bare[j];
+        Columns.add(answer[i], barePer[j], 0, onsetPer[i], 0, n);
       }
     }
     for (int i = 0; i < wings; i++) {

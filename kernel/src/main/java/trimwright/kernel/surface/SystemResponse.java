@@ -1,11 +1,9 @@
 package trimwright.kernel.surface;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
-import java.util.stream.Stream;
 import trimwright.kernel.frame.PlaneForce;
 import trimwright.kernel.numeric.NodeTable;
 
@@ -30,6 +28,9 @@ public final class SystemResponse implements SurfaceResponse {
   private final int[] firstStrip;
   private final int[] strips;
   private volatile Kept kept;
+
+  /** The shifts last asked for: many speeds ask for one pitch. */
+  private volatile Shifts last;
 
   private SystemResponse(NodeTable table, NodeTable shifts, int[] firstStrip, int[] strips) {
     this.table = table;
@@ -114,18 +115,16 @@ public final class SystemResponse implements SurfaceResponse {
   }
 
   private static double[][] columns(List<LoadShifts> shifts) {
-    double[][] rows =
-        shifts.stream()
-            .map(
-                s ->
-                    Stream.of(s.lift(), s.up(), s.noseUp(), s.farDrag())
-                        .flatMapToDouble(Arrays::stream)
-                        .toArray())
-            .toArray(double[][]::new);
-    double[][] columns = new double[rows[0].length][rows.length];
-    for (int i = 0; i < rows.length; i++) {
-      for (int f = 0; f < rows[i].length; f++) {
-        columns[f][i] = rows[i][f];
+    LoadShifts one = shifts.get(0);
+    int all = one.lift().length + one.up().length + one.noseUp().length + one.farDrag().length;
+    double[][] columns = new double[all][shifts.size()];
+    for (int i = 0; i < shifts.size(); i++) {
+      LoadShifts s = shifts.get(i);
+      int f = 0;
+      for (double[] part : new double[][] {s.lift(), s.up(), s.noseUp(), s.farDrag()}) {
+        for (double value : part) {
+          columns[f++][i] = value;
+        }
       }
     }
     return columns;
@@ -133,6 +132,15 @@ public final class SystemResponse implements SurfaceResponse {
 
   @Override
   public LoadShifts shifts(double pitch) {
+    Shifts before = last;
+    if (before == null || before.pitch != pitch) {
+      before = new Shifts(pitch, read(pitch));
+      last = before;
+    }
+    return before.shifts;
+  }
+
+  private LoadShifts read(double pitch) {
     NodeTable.Place place = shifts.at(pitch);
     int n = 0;
     for (int count : strips) {
@@ -176,13 +184,15 @@ public final class SystemResponse implements SurfaceResponse {
   /** The table last made is kept: a change that leaves wings and water alone asks for it again. */
   @Override
   public Loads loads(Object sections, Couplings couplings) {
-    Kept last = kept;
-    if (last == null || !last.sections.equals(sections)) {
-      last = new Kept(sections, new LoadTable(this, couplings, table.nodes()));
-      kept = last;
+    Kept made = kept;
+    if (made == null || !made.sections.equals(sections)) {
+      made = new Kept(sections, new LoadTable(this, couplings, table.nodes()));
+      kept = made;
     }
-    return last.loads;
+    return made.loads;
   }
+
+  private record Shifts(double pitch, LoadShifts shifts) {}
 
   private record Kept(Object sections, LoadTable loads) {}
 }

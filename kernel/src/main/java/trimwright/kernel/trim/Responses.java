@@ -71,6 +71,17 @@ public final class Responses {
   }
 
   /**
+   * The flow tabulated at given pitches, whatever a ride can have.
+   *
+   * @param craft the craft
+   * @param pitches to solve at, at least four, rising [rad]
+   * @return the table
+   */
+  public static SurfaceResponse tabulated(Craft craft, double[] pitches) {
+    return SystemResponse.tabulate(new Lattice(craft.wings(), false), craft::datumDepth, pitches);
+  }
+
+  /**
    * What {@link #tabulated} reads of a craft, and nothing else: lattice of both wings, places,
    * immersion, and the front wing's angles of stall, which bound the range of pitch. Crafts with
    * equal keys have the same table bit for bit. Track, stance, masses, feet, wind, water, wishes,
