@@ -30,6 +30,8 @@ public final class InputWords {
       case MAST_LENGTH -> "the mast's length";
       case MAST_BASE_ANGLE -> "the angle between deck and fuselage";
       case MAST_RAKE -> "the angle between mast and fuselage";
+      case MAST_CHORD -> "the mast's chord";
+      case MAST_THICKNESS -> "the mast's thickness";
       case MAST_MASS -> "the mast's weight";
       case THRUST_HEIGHT -> "the height of the thrust line";
       case THRUST_ANGLE -> "the angle of the thrust line";
@@ -44,7 +46,13 @@ public final class InputWords {
       case STABILIZER_LIFT_SLOPE -> "the method's lift slope of the stabilizer's section";
       case DOWNWASH -> "the method's downwash at the stabilizer";
       case SECTION_DRAG -> "the method's drag of the wings' sections";
-      case OTHER_DRAG -> "the method's drag of mast, fuselage and drive";
+      case SECTION_MOMENT -> "the method's moment of the wings' sections";
+      case MAST_DRAG -> "the method's drag of the mast";
+      case SPRAY_DRAG -> "the method's spray at the mast";
+      case CORNER_DRAG -> "the method's drag where parts meet";
+      case BODY_DRAG -> "the method's drag of fuselage and drive";
+      case WAVES -> "the method's waves";
+      case WAKE -> "the method's wake of the front wing";
       case LIFT_LIMIT -> "the method's lift limit of the wings' sections";
       case SHIM_ANGLE -> "the shim's angle";
       default -> ofWing(input);

@@ -216,10 +216,7 @@ public final class BandSolver {
   }
 
   private double[] moved(Input input, double by) {
-    Craft craft = new Craft(input.moved(rideCase, by));
-    if (input == Input.OTHER_DRAG) {
-      craft = craft.withDrags(1 + by);
-    }
+    Craft craft = input.craft(rideCase, by);
     SurfaceResponse its = input.flow() == Input.Flow.SAME ? flow : tables.of(craft);
     return Observed.of(CaseSolver.of(craft, its), speeds, curve.rideableWindow());
   }

@@ -116,18 +116,22 @@ interface CaseChange {
                 s.shim()));
   }
 
-  /** Moves a number of the mast: 0 length, 1 base angle, 2 rake, 3 mass (by a share). */
+  /**
+   * Moves a number of the mast: 0 length, 1 base angle, 2 rake, 3 mass (by a share), 4 chord, 5
+   * thickness.
+   */
   static CaseChange mast(int which) {
     return setup(
         (s, by) -> {
           Mast m = s.mast();
-          double[] n = {0, 0, 0, 0};
+          double[] n = {0, 0, 0, 0, 0, 0};
           n[which] = by;
           Mast moved =
               new Mast(
                   m.length() + n[0],
-                  m.chord(),
-                  m.thickness(),
+                  // A hint of a mast stays one.
+                  Math.max(0.5 * m.chord(), m.chord() + n[4]),
+                  Math.max(0.5 * m.thickness(), m.thickness() + n[5]),
                   m.baseAngle() + n[1],
                   m.rake() + n[2],
                   m.mass() * (1 + n[3]),

@@ -1,7 +1,9 @@
 package trimwright.kernel.band;
 
 import java.util.Optional;
+import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.FittedWing;
+import trimwright.kernel.rig.ModelFactors;
 import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.section.Section;
 
@@ -45,6 +47,10 @@ public enum Input {
   MAST_BASE_ANGLE(Origin.MAST, Tolerance.ANGLE, CaseChange.mast(1), Flow.SAME),
   /** The mast's angle to the fuselage. */
   MAST_RAKE(Origin.MAST, Tolerance.ANGLE, CaseChange.mast(2), Flow.SAME),
+  /** The mast's chord. */
+  MAST_CHORD(Origin.MAST, Tolerance.CHORD, CaseChange.mast(4), Flow.SAME),
+  /** The mast's thickness. */
+  MAST_THICKNESS(Origin.MAST, Tolerance.MAST_THICKNESS, CaseChange.mast(5), Flow.SAME),
   /** The mast's mass. */
   MAST_MASS(Origin.MAST, Tolerance.MASS, CaseChange.mast(3), Flow.SAME),
 
@@ -171,8 +177,21 @@ public enum Input {
   /** Method: viscous drag of both wings. */
   SECTION_DRAG(
       Origin.METHOD, Tolerance.SECTION_DRAG, CaseChange.bothWings(WingChange::drag), Flow.SAME),
-  /** Method: drag of mast, spray, corners, fuselage and pod. */
-  OTHER_DRAG(Origin.METHOD, Tolerance.OTHER_DRAG, (c, by) -> c, Flow.SAME),
+  /** Method: moment of both wings' sections. */
+  SECTION_MOMENT(
+      Origin.METHOD, Tolerance.SECTION_MOMENT, CaseChange.bothWings(WingChange::moment), Flow.OWN),
+  /** Method: friction and form drag of the mast. */
+  MAST_DRAG(Tolerance.MAST_DRAG),
+  /** Method: spray where the mast pierces the surface. */
+  SPRAY_DRAG(Tolerance.SPRAY_DRAG),
+  /** Method: drag of the corners of mast, wings, fuselage and pod. */
+  CORNER_DRAG(Tolerance.CORNER_DRAG),
+  /** Method: drag of fuselage and pod. */
+  BODY_DRAG(Tolerance.BODY_DRAG),
+  /** Method: what the waves do at the wings besides the surface's image. */
+  WAVES(Tolerance.WAVES),
+  /** Method: what the front wing's wake has lost at the stabilizer. */
+  WAKE(Tolerance.WAKE),
   /** Method: lift limit of both wings. */
   LIFT_LIMIT(
       Origin.METHOD, Tolerance.LIFT_LIMIT, CaseChange.bothWings(WingChange::limit), Flow.SAME);
@@ -206,6 +225,11 @@ public enum Input {
     this.flow = flow;
   }
 
+  /** Of a part of the model that a craft multiplies. */
+  Input(Tolerance tolerance) {
+    this(Origin.METHOD, tolerance, (c, by) -> c, Flow.SAME);
+  }
+
   /** Where it comes from. */
   public Origin origin() {
     return origin;
@@ -218,6 +242,25 @@ public enum Input {
   /** The case with this input moved. */
   RideCase moved(RideCase rideCase, double by) {
     return change.of(rideCase, by);
+  }
+
+  /** The factors of the model with this input's moved by a share, none below 0. */
+  ModelFactors moved(ModelFactors factors, double by) {
+    double factor = Math.max(0, 1 + by);
+    return switch (this) {
+      case MAST_DRAG -> factors.withMast(factor);
+      case SPRAY_DRAG -> factors.withSpray(factor);
+      case CORNER_DRAG -> factors.withCorners(factor);
+      case BODY_DRAG -> factors.withBodies(factor);
+      case WAVES -> factors.withWaves(factor);
+      case WAKE -> factors.withWake(factor);
+      default -> factors;
+    };
+  }
+
+  /** The craft with this input moved. */
+  Craft craft(RideCase rideCase, double by) {
+    return new Craft(moved(rideCase, by)).with(moved(ModelFactors.NONE, by));
   }
 
   /**

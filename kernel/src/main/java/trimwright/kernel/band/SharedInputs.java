@@ -69,6 +69,8 @@ public final class SharedInputs {
       case BATTERY -> a.setup().battery().equals(b.setup().battery());
       case MAST ->
           a.setup().mast().length() == b.setup().mast().length()
+              && a.setup().mast().chord() == b.setup().mast().chord()
+              && a.setup().mast().thickness() == b.setup().mast().thickness()
               && a.setup().mast().rake() == b.setup().mast().rake()
               && a.setup().mast().mass() == b.setup().mast().mass();
       case DRIVE -> a.setup().drive().equals(b.setup().drive());

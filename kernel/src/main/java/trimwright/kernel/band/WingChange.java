@@ -106,6 +106,11 @@ interface WingChange {
     return sections(w, s -> AdjustedSection.drag(s, 1 + by));
   }
 
+  /** Sections of another moment, nose up positive [1]. */
+  static FittedWing moment(FittedWing w, double by) {
+    return sections(w, s -> AdjustedSection.moment(s, by));
+  }
+
   /** Sections of higher lift limits, by a share [1]. */
   static FittedWing limit(FittedWing w, double by) {
     return sections(w, s -> AdjustedSection.limit(s, 1 + by));

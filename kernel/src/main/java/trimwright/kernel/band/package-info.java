@@ -5,8 +5,10 @@
  * <p>A band is 95 %: two standard deviations either way. Inputs are taken to be independent and
  * normal, and the answer to be linear in each of them over its tolerance; a test draws cases at
  * random and compares. Errors of the method, as far as checks against published values show them,
- * are inputs like any other. What is left out of the model altogether (waves, slipstream, chop) is
- * in no band.
+ * are inputs like any other, each part of the model on its own: sections, downwash, waves, wake,
+ * mast, spray, corners, bodies. What is left out of the model altogether (slipstream, chop, walls
+ * and bottom) is in no band, nor are the small errors of the lattice itself and of the surface's
+ * image.
  *
  * <p>The tolerances stand in {@link trimwright.kernel.band.Tolerance}. No published source exists
  * for most; they are chosen, with their reasons beside them. Method: first-order propagation as in

@@ -49,8 +49,7 @@ public final class Craft {
   private final double podAhead;
   private final Attitude rake;
 
-  /** By which all drags of mast, spray, corners, fuselage and pod are multiplied [1]. */
-  private final double dragFactor;
+  private final ModelFactors factors;
 
   /**
    * The craft of a case.
@@ -69,13 +68,13 @@ public final class Craft {
    * @param stabilizer how finely the stabilizer is divided
    */
   public Craft(RideCase rideCase, LatticeSize frontWing, LatticeSize stabilizer) {
-    this(rideCase, frontWing, stabilizer, 1);
+    this(rideCase, frontWing, stabilizer, ModelFactors.NONE);
   }
 
   private Craft(
-      RideCase rideCase, LatticeSize frontWing, LatticeSize stabilizer, double dragFactor) {
+      RideCase rideCase, LatticeSize frontWing, LatticeSize stabilizer, ModelFactors factors) {
     this.rideCase = rideCase;
-    this.dragFactor = dragFactor;
+    this.factors = factors;
     Setup s = rideCase.setup();
     Fuselage f = s.fuselage();
     deck = Deck.of(s);
@@ -113,14 +112,13 @@ public final class Craft {
   }
 
   /**
-   * The same craft with other drags of mast, spray, corners, fuselage and pod: for asking how much
-   * an error of those drags matters.
+   * The same craft with parts of the model changed.
    *
-   * @param factor by which all of them are multiplied [1]
+   * @param changed what each is multiplied by
    * @return the craft
    */
-  public Craft withDrags(double factor) {
-    return new Craft(rideCase, wings.get(0).size(), wings.get(1).size(), factor);
+  public Craft with(ModelFactors changed) {
+    return new Craft(rideCase, wings.get(0).size(), wings.get(1).size(), changed);
   }
 
   private Moments weigh(Setup s) {
@@ -224,9 +222,9 @@ public final class Craft {
     return corners;
   }
 
-  /** By which all these drags are multiplied [1]. */
-  double dragFactor() {
-    return dragFactor;
+  /** What parts of the model are multiplied by. */
+  public ModelFactors factors() {
+    return factors;
   }
 
   /** Drag area of the corners of mast and pod [m²]. */

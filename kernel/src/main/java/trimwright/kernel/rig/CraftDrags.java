@@ -11,7 +11,7 @@ import trimwright.kernel.frame.PlaneForce;
 public final class CraftDrags {
   private final Craft craft;
 
-  /** Times the craft's factor of all drags [Pa]. */
+  /** [Pa]. */
   private final double dynamicPressure;
 
   /** Drag area of the mast per wetted length [m]. */
@@ -23,19 +23,29 @@ public final class CraftDrags {
   private final double fuselage;
   private final double pod;
 
+  /** What the corners of mast and wings are multiplied by [1]. */
+  private final double corners;
+
   CraftDrags(Craft craft, double speed) {
     this.craft = craft;
     RideCase c = craft.rideCase();
     Setup s = c.setup();
     double perMetre = speed / c.water().kinematicViscosity();
-    dynamicPressure = 0.5 * c.water().density() * speed * speed * craft.dragFactor();
+    dynamicPressure = 0.5 * c.water().density() * speed * speed;
+    ModelFactors factors = craft.factors();
     Mast m = s.mast();
-    mastPerLength = MastDrag.profile(m.chord(), m.thickness(), 1, perMetre, m.finish());
-    spray = MastDrag.spray(m.thickness());
-    fuselage = BodyDrag.of(s.fuselage().length(), s.fuselage().diameter(), perMetre);
+    mastPerLength =
+        factors.mast() * MastDrag.profile(m.chord(), m.thickness(), 1, perMetre, m.finish());
+    spray = factors.spray() * MastDrag.spray(m.thickness());
+    fuselage =
+        factors.bodies() * BodyDrag.of(s.fuselage().length(), s.fuselage().diameter(), perMetre);
+    corners = factors.corners();
     pod =
         s.drive()
-            .map(d -> BodyDrag.of(d.length(), d.diameter(), perMetre) + craft.podCorners())
+            .map(
+                d ->
+                    factors.bodies() * BodyDrag.of(d.length(), d.diameter(), perMetre)
+                        + corners * craft.podCorners())
             .orElse(0.0);
   }
 
@@ -51,7 +61,8 @@ public final class CraftDrags {
     double depth = craft.datumDepth(at);
     PlaneForce sum = dragAt(mastPerLength * wetted, 0.5 * wetted * at.cosWith(craft.rake()));
     sum = sum.plus(dragAt(spray, depth));
-    sum = sum.plus(new PlaneForce(-craft.corners().amount(), 0, craft.corners().above(at)));
+    Moments joined = craft.corners();
+    sum = sum.plus(new PlaneForce(-joined.amount(), 0, joined.above(at)).times(corners));
     sum = sum.plus(dragAt(fuselage, Craft.fuselageMiddle(s.fuselage()) * at.sin()));
     if (s.drive().isPresent()) {
       sum = sum.plus(dragAt(craft.podWet(at) * pod, craft.podAbove(at)));

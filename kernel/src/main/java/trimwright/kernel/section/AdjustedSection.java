@@ -19,6 +19,7 @@ public final class AdjustedSection implements Section {
   private final SectionShape shape;
   private final double slopeFactor;
   private final double camber;
+  private final double moment;
   private final double dragFactor;
   private final double limitFactor;
 
@@ -27,12 +28,14 @@ public final class AdjustedSection implements Section {
       SectionShape shape,
       double slopeFactor,
       double camber,
+      double moment,
       double dragFactor,
       double limitFactor) {
     this.base = base;
     this.shape = shape;
     this.slopeFactor = slopeFactor;
     this.camber = camber;
+    this.moment = moment;
     this.dragFactor = dragFactor;
     this.limitFactor = limitFactor;
   }
@@ -44,7 +47,7 @@ public final class AdjustedSection implements Section {
    * @param factor of the slope [1]
    */
   public static Section slope(Section base, double factor) {
-    return new AdjustedSection(base, base.shape(), factor, 0, 1, 1);
+    return new AdjustedSection(base, base.shape(), factor, 0, 0, 1, 1);
   }
 
   /**
@@ -54,7 +57,17 @@ public final class AdjustedSection implements Section {
    * @param by height of the mean line [chords]
    */
   public static Section camber(Section base, double by) {
-    return new AdjustedSection(base, base.shape(), 1, by, 1, 1);
+    return new AdjustedSection(base, base.shape(), 1, by, 0, 1, 1);
+  }
+
+  /**
+   * With another moment at every lift.
+   *
+   * @param base the section
+   * @param by moment about the quarter chord, nose up positive [1]
+   */
+  public static Section moment(Section base, double by) {
+    return new AdjustedSection(base, base.shape(), 1, 0, by, 1, 1);
   }
 
   /**
@@ -64,7 +77,7 @@ public final class AdjustedSection implements Section {
    * @param factor of the drag [1]
    */
   public static Section drag(Section base, double factor) {
-    return new AdjustedSection(base, base.shape(), 1, 0, factor, 1);
+    return new AdjustedSection(base, base.shape(), 1, 0, 0, factor, 1);
   }
 
   /**
@@ -74,7 +87,7 @@ public final class AdjustedSection implements Section {
    * @param factor of largest and most negative lift [1]
    */
   public static Section limit(Section base, double factor) {
-    return new AdjustedSection(base, base.shape(), 1, 0, 1, factor);
+    return new AdjustedSection(base, base.shape(), 1, 0, 0, 1, factor);
   }
 
   /**
@@ -91,6 +104,7 @@ public final class AdjustedSection implements Section {
         base,
         scaled(base.shape(), after / before),
         (1 - CorrelatedSection.SLOPE_LOSS * after) / (1 - CorrelatedSection.SLOPE_LOSS * before),
+        0,
         0,
         FormFactor.section(after) / FormFactor.section(before),
         1);
@@ -131,7 +145,7 @@ public final class AdjustedSection implements Section {
 
   @Override
   public double momentAtZeroLift() {
-    return base.momentAtZeroLift() + camber * MOMENT_PER_CAMBER;
+    return base.momentAtZeroLift() + camber * MOMENT_PER_CAMBER + moment;
   }
 
   @Override

@@ -32,7 +32,9 @@ final class BalanceModel {
                 c.setup().frontWing().finish(),
                 c.setup().stabilizer().shape(),
                 c.setup().stabilizer().finish(),
-                c.water().kinematicViscosity()),
+                c.water().kinematicViscosity(),
+                craft.factors().waves(),
+                craft.factors().wake()),
             WingCouplings.of(craft, response));
     riderWeight = c.rider().allMass() * Craft.GRAVITY;
     footing = new Footing(craft.deck(), riderWeight);
@@ -115,5 +117,11 @@ final class BalanceModel {
 
   /** What the loads follow from besides the response. */
   private record Sections(
-      WingShape front, Finish frontFinish, WingShape tail, Finish tailFinish, double viscosity) {}
+      WingShape front,
+      Finish frontFinish,
+      WingShape tail,
+      Finish tailFinish,
+      double viscosity,
+      double waves,
+      double wake) {}
 }

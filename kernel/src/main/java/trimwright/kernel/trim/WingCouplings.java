@@ -3,6 +3,7 @@ package trimwright.kernel.trim;
 import java.util.Arrays;
 import java.util.List;
 import trimwright.kernel.rig.Craft;
+import trimwright.kernel.rig.ModelFactors;
 import trimwright.kernel.surface.Couplings;
 import trimwright.kernel.surface.LiftingLine;
 import trimwright.kernel.surface.PlacedWing;
@@ -33,6 +34,7 @@ public final class WingCouplings implements Couplings {
   private final ProfileForces tail;
   private final LiftingLine[] lines;
   private final WingWake wake;
+  private final ModelFactors factors;
 
   /**
    * The couplings that a trim of this craft stands on.
@@ -48,6 +50,7 @@ public final class WingCouplings implements Couplings {
   private WingCouplings(Craft craft, SurfaceResponse response) {
     this.craft = craft;
     this.response = response;
+    factors = craft.factors();
     List<PlacedWing> wings = craft.wings();
     front = new ProfileForces(wings.get(0), craft.rideCase().setup().frontWing().finish());
     tail = new ProfileForces(wings.get(1), craft.rideCase().setup().stabilizer().finish());
@@ -82,6 +85,7 @@ public final class WingCouplings implements Couplings {
         if (i + j > 0) {
           turns[i][j] += deeper * waves.turnWithDepth(i, j);
         }
+        turns[i][j] *= factors.waves();
       }
     }
     return turns;
@@ -113,13 +117,13 @@ public final class WingCouplings implements Couplings {
     wake.pressureLeft(pitch, drag, frontLift, streams[1]);
     double factor = square(1 + growth(waves, 1, frontLift, tailLift));
     for (int k = 0; k < behind; k++) {
-      streams[1][k] *= factor;
+      streams[1][k] = factor * (1 - factors.wake() * (1 - streams[1][k]));
     }
     return streams;
   }
 
-  private static double growth(WaveWash waves, int at, double frontLift, double tailLift) {
-    return waves.speedUp(at, 0) * frontLift + waves.speedUp(at, 1) * tailLift;
+  private double growth(WaveWash waves, int at, double frontLift, double tailLift) {
+    return factors.waves() * (waves.speedUp(at, 0) * frontLift + waves.speedUp(at, 1) * tailLift);
   }
 
   private static double square(double x) {

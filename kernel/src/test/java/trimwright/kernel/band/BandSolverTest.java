@@ -96,6 +96,28 @@ class BandSolverTest {
     assertThat(level.effect(Input.MAST_BASE_ANGLE)).isCloseTo(10 * moved, within(0.05));
   }
 
+  /** Each part of the model has its own doubt, and it shows where that part acts. */
+  @Test
+  void everyPartOfTheModelHasItsOwnPartInABand() {
+    Spread power = spread(sheets, 2, Quantity.ELECTRIC_POWER);
+    for (Input input :
+        List.of(
+            Input.MAST_DRAG,
+            Input.SPRAY_DRAG,
+            Input.CORNER_DRAG,
+            Input.BODY_DRAG,
+            Input.MAST_THICKNESS)) {
+      assertThat(power.effect(input)).as(input.name()).isPositive();
+    }
+    Spread slow = spread(sheets, 1, Quantity.PITCH);
+    assertThat(Math.abs(slow.effect(Input.WAVES)))
+        .isGreaterThan(Math.abs(spread(sheets, 2, Quantity.PITCH).effect(Input.WAVES)))
+        .isGreaterThan(1e-5);
+    // What turns the nose up must be held down in front.
+    assertThat(spread(sheets, 1, Quantity.FOOT_SHARE).effect(Input.SECTION_MOMENT)).isPositive();
+    assertThat(spread(sheets, 1, Quantity.STABILIZER_LIFT).effect(Input.SPRAY_DRAG)).isNotZero();
+  }
+
   @Test
   void aCaseDoesNotDifferFromItself() {
     Set<Input> shared = SharedInputs.between(CASE, Knowledge.SHEETS, CASE, Knowledge.SHEETS);
