@@ -3,6 +3,7 @@ package trimwright.cache;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.Objects;
@@ -89,6 +90,24 @@ public final class CacheStore {
     EntryLocks.Turn mine = turn.get();
     try (mine) {
       return inTurn(entries, key, codec, build, watch);
+    }
+  }
+
+  /**
+   * The value of a key, if it is kept.
+   *
+   * @param key all that goes into the value
+   * @param codec how it is written
+   * @return the value; empty where it is not kept, damaged, or cannot be read
+   */
+  public <T> Optional<T> find(CacheKey key, Codec<T> codec) {
+    if (!Files.isDirectory(folder)) {
+      return Optional.empty();
+    }
+    try {
+      return findWhole(EntryFolder.open(folder, mostBytes), key, codec);
+    } catch (IOException e) {
+      return Optional.empty();
     }
   }
 

@@ -15,6 +15,8 @@ public record Obtained<T>(T value, Origin origin, String reason) {
 
   /** Where a value came from. */
   public enum Origin {
+    /** It came with the program. */
+    SHIPPED,
     /** From the folder. */
     KEPT,
     /** Built, and now in the folder. */

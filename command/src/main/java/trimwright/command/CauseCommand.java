@@ -55,7 +55,7 @@ final class CauseCommand implements Callable<Integer> {
       description = "The speed it is ridden at, 1 to 100 km/h through the water. Needed.")
   private double speed;
 
-  @Mixin private LayersOption layers;
+  @Mixin private SectionsOption sections;
 
   @Mixin private JsonOption form;
 
@@ -66,7 +66,7 @@ final class CauseCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     double ridden = ridden();
-    CaseFile caseFile = layers.of(FileInput.readCase(file, console), console);
+    CaseFile caseFile = sections.of(FileInput.readCase(file, console), console);
     CaseStudy study = CaseStudy.of(caseFile);
     CauseOutcome cause = study.cause(ridden);
     Optional<SplitBands> bands = study.bands(cause);

@@ -59,7 +59,7 @@ final class CurveCommand implements Callable<Integer> {
 
   @Mixin private SpeedOptions speeds;
 
-  @Mixin private LayersOption layers;
+  @Mixin private SectionsOption sections;
 
   @Mixin private FormOptions form;
 
@@ -81,7 +81,7 @@ final class CurveCommand implements Callable<Integer> {
     if (picture != null) {
       picture.requireNoneOf(source.files());
     }
-    CaseFile caseFile = layers.of(source.value(), console);
+    CaseFile caseFile = sections.of(source.value(), console);
     Bands bands = CaseStudy.of(caseFile).bands(range);
     if (picture != null) {
       double marked = caseFile.rideCase().rider().wishedSpeed();

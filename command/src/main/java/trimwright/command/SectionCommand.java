@@ -1,8 +1,6 @@
 package trimwright.command;
 
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
@@ -78,8 +76,9 @@ final class SectionCommand implements Callable<Integer> {
       converter = Numbers.Decimal.class,
       defaultValue = "600000",
       description =
-          "Reynolds number on the chord, 10000 to 100000000; 600000 is a 100 mm chord at 25 km/h"
-              + " (default: ${DEFAULT-VALUE}).")
+          "Reynolds number on the chord, 10000 to 100000000; 600000 is a 100 mm chord at 25 km/h."
+              + " Below 100000 and above 5000000 fitted sections answer (default:"
+              + " ${DEFAULT-VALUE}).")
   private double reynolds;
 
   @Mixin private AngleOptions angles;
@@ -96,21 +95,7 @@ final class SectionCommand implements Callable<Integer> {
   @Option(names = "--inviscid", description = "Leaves out friction, and so drag and stall.")
   private boolean inviscid;
 
-  @Option(
-      names = "--layers",
-      description = {
-        "Computes the boundary layers on both surfaces instead of taking fitted drag and lift limits,",
-        "from -12 to 20 degrees and at Reynolds numbers of 100000 to 5000000. A new section takes a",
-        "while; its polars are then kept."
-      })
-  private boolean layers;
-
-  @Option(
-      names = "--cache-folder",
-      paramLabel = "FOLDER",
-      description =
-          "Where --layers keeps polars (what TRIMWRIGHT_CACHE names, else the user's cache folder).")
-  private Path cacheFolder;
+  @Mixin private SectionsOption sections;
 
   @Mixin private FormOptions form;
 
@@ -120,11 +105,7 @@ final class SectionCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    new OptionChecks(spec)
-        .check(this::requireReynolds)
-        .check(this::requireOneModel)
-        .check(angles::range)
-        .finish();
+    new OptionChecks(spec).check(this::requireReynolds).check(angles::range).finish();
     AngleRange range = angles.range();
     ReadSection read = section();
     SectionTable table =
@@ -138,37 +119,36 @@ final class SectionCommand implements Callable<Integer> {
   }
 
   private SectionStudy study(Section section) {
-    if (!layers) {
+    if (sections.fitted() || inviscid) {
       return SectionStudy.of(section, finish, inviscid);
     }
-    SectionPolars polars = new SectionPolars(Optional.ofNullable(cacheFolder));
     PolarProgress progress = new PolarProgress(console);
+    if (!(reynolds >= LOWEST_LAYERED && reynolds <= HIGHEST_LAYERED)) {
+      progress.remark(
+          section.name(),
+          "only from Reynolds number "
+              + Numbers.text(LOWEST_LAYERED)
+              + " to "
+              + Numbers.text(HIGHEST_LAYERED)
+              + ", so that the fitted section stands in their place");
+      return SectionStudy.of(section, finish, false);
+    }
     SectionPolars.Found found =
-        polars.of(section.shape(), share -> progress.say(section.name(), share));
+        sections.polars().of(section, share -> progress.say(section.name(), share));
     if (!found.remark().isEmpty()) {
       progress.remark(section.name(), found.remark());
     }
-    return SectionStudy.layered(section, finish, found.table());
-  }
-
-  private void requireOneModel() {
-    if (layers && inviscid) {
-      throw new ParameterException(
-          spec.commandLine(), "--layers and --inviscid exclude each other.");
-    }
+    return SectionStudy.of(found.section().orElse(section), finish, false);
   }
 
   private void requireReynolds() {
-    double lowest = layers ? LOWEST_LAYERED : LOWEST_REYNOLDS;
-    double highest = layers ? HIGHEST_LAYERED : HIGHEST_REYNOLDS;
-    if (!(reynolds >= lowest && reynolds <= highest)) {
+    if (!(reynolds >= LOWEST_REYNOLDS && reynolds <= HIGHEST_REYNOLDS)) {
       throw new ParameterException(
           spec.commandLine(),
           "--reynolds must be from "
-              + Numbers.text(lowest)
+              + Numbers.text(LOWEST_REYNOLDS)
               + " to "
-              + Numbers.text(highest)
-              + (layers ? " with --layers" : "")
+              + Numbers.text(HIGHEST_REYNOLDS)
               + ", was "
               + Numbers.text(reynolds)
               + ".");

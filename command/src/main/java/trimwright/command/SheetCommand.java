@@ -91,6 +91,8 @@ final class SheetCommand implements Callable<Integer> {
       description = "The day printed on it, as YYYY-MM-DD (default: today).")
   private LocalDate date;
 
+  @Mixin private SectionsOption sections;
+
   @Mixin private JsonOption form;
 
   SheetCommand(Console console) {
@@ -103,7 +105,7 @@ final class SheetCommand implements Callable<Integer> {
     OutputFile target = OutputFile.at(PDF, pdf);
     FileInput.CaseSource source = FileInput.readCaseSource(file, console);
     target.requireNoneOf(source.files());
-    CaseFile caseFile = source.value();
+    CaseFile caseFile = sections.of(source.value(), console);
     double ridden = chosen.orElse(caseFile.rideCase().rider().wishedSpeed());
     LocalDate day = date == null ? LocalDate.now() : date;
     target.write(SetupSheet.pdf(caseFile, ridden, new SheetChoice(paper, measures, rider, day)));

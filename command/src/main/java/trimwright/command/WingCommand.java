@@ -76,6 +76,8 @@ final class WingCommand implements Callable<Integer> {
 
   @Mixin private WaterOptions water;
 
+  @Mixin private SectionsOption sections;
+
   @Mixin private FormOptions form;
 
   WingCommand(Console console) {
@@ -94,7 +96,8 @@ final class WingCommand implements Callable<Integer> {
     OptionalDouble depth = depth();
     AngleRange range = angles.range();
     Water around = water.water();
-    WingFile wing = FileInput.readWing(file, console);
+    WingFile read = FileInput.readWing(file, console);
+    WingFile wing = inviscid ? read : sections.of(read, console);
     WingTable table = WingStudy.of(wing, depth, inviscid).table(range, metresPerSecond, around);
     console.print(
         form.text(

@@ -103,12 +103,10 @@ class SectionCommandTest {
   void computesPolarsOnceAndKeepsThem() throws Exception {
     String cache = folder.resolve("cache").toString();
     CommandRun first =
-        CommandRun.of(
-            "section", "naca0012", "--layers", "--cache-folder", cache, "--to-deg", "24", "--json");
+        CommandRun.of("section", "naca0011", "--cache-folder", cache, "--to-deg", "24", "--json");
     CommandRun second =
-        CommandRun.of(
-            "section", "naca0012", "--layers", "--cache-folder", cache, "--to-deg", "24", "--json");
-    assertThat(first.errLines()).hasSize(8).last().isEqualTo("Computing polars of naca0012: 100 %");
+        CommandRun.of("section", "naca0011", "--cache-folder", cache, "--to-deg", "24", "--json");
+    assertThat(first.errLines()).hasSize(8).last().isEqualTo("Computing polars of naca0011: 100 %");
     assertThat(second.err()).isEmpty();
     assertThat(second.out()).isEqualTo(first.out());
     JsonNode document = Documents.of(second, "section");
@@ -118,21 +116,22 @@ class SectionCommandTest {
     assertThat(points.get(8).get("cl").asDouble()).isBetween(0.35, 0.5);
     assertThat(points.get(8).get("converged").asBoolean()).isTrue();
     assertThat(points.get(28).get("cl").isNull()).isTrue();
-    assertThat(CommandRun.of("section", "naca0012", "--layers", "--cache-folder", cache).out())
+    assertThat(CommandRun.of("section", "naca0011", "--cache-folder", cache).out())
         .contains("boundary layers: ");
-    casesStandOnTheSamePolars(cache);
   }
 
-  /** With the polars kept, so that none need be built a second time. */
-  private void casesStandOnTheSamePolars(String cache) throws Exception {
-    String text =
-        DemoCases.find("light-carver").orElseThrow().text().replaceAll("naca\\d+", "naca0012");
+  /** Polars of usual sections come with the program: none is built, nothing is kept. */
+  @Test
+  void casesStandOnLayersUnlessToldOtherwise() throws Exception {
+    Path cache = folder.resolve("none");
+    String text = DemoCases.find("light-carver").orElseThrow().text();
     String file = Files.writeString(folder.resolve("case.yaml"), text).toString();
-    CommandRun layered =
-        CommandRun.of("curve", file, "--layers", "--cache-folder", cache, "--json");
+    CommandRun layered = CommandRun.of("curve", file, "--cache-folder", cache.toString(), "--json");
     assertThat(layered.err()).isEmpty();
+    assertThat(cache).doesNotExist();
     JsonNode document = Documents.of(layered, "curve");
-    JsonNode fitted = Documents.of(CommandRun.of("curve", file, "--json"), "curve");
+    JsonNode fitted =
+        Documents.of(CommandRun.of("curve", file, "--fitted-sections", "--json"), "curve");
     assertThat(document.get("sections").asString()).isEqualTo("layers");
     assertThat(fitted.get("sections").asString()).isEqualTo("fitted");
     for (int kmh = 18; kmh <= 34; kmh++) {
@@ -143,10 +142,9 @@ class SectionCommandTest {
           .isCloseTo(b.get("pitch_deg").asDouble(), within(0.5))
           .isNotEqualTo(b.get("pitch_deg").asDouble());
     }
-    assertThat(
-            CommandRun.of("cause", file, "--speed-kmh", "20", "--layers", "--cache-folder", cache)
-                .status())
-        .isZero();
+    JsonNode cause =
+        Documents.of(CommandRun.of("cause", file, "--speed-kmh", "20", "--json"), "cause");
+    assertThat(cause.get("sections").asString()).isEqualTo("layers");
   }
 
   /** A parabolic lens of 10 % thickness on a parabolic mean line of 2 % camber. */
@@ -208,11 +206,12 @@ class SectionCommandTest {
   }
 
   @Test
-  void layersHaveTheirOwnRangeAndNoCompany() {
-    assertThat(CommandRun.of("section", "naca2412", "--layers", "--reynolds", "10000").err())
-        .contains("from 100000 to 5000000 with --layers");
-    assertThat(CommandRun.of("section", "naca2412", "--layers", "--inviscid").err())
-        .contains("exclude each other");
+  void outsideTheLayersRangeFittedSectionsAnswerAndSaySo() throws Exception {
+    CommandRun run = CommandRun.of("section", "naca2412", "--reynolds", "10000", "--json");
+    assertThat(run.err()).contains("only from Reynolds number 100000 to 5000000");
+    assertThat(Documents.of(run, "section").get("layers").isNull()).isTrue();
+    assertThat(CommandRun.of("section", "naca2412", "--fitted-sections", "--json").out())
+        .contains("\"layers\": null");
   }
 
   @Test

@@ -14,6 +14,7 @@ import trimwright.kernel.section.PanelMethod;
 import trimwright.kernel.section.PolarTable;
 import trimwright.kernel.section.Section;
 import trimwright.kernel.section.SectionPoint;
+import trimwright.kernel.section.ViscousSection;
 
 /** A wing section alone, in two-dimensional flow. Immutable. */
 public final class SectionStudy {
@@ -39,25 +40,17 @@ public final class SectionStudy {
   /**
    * A study of one section.
    *
-   * @param section the section
+   * @param section the section; one on polars by boundary layers is shown by them
    * @param finish state of its surface
    * @param inviscid whether friction, and so drag and stall, is left out
    * @return its study
    */
   public static SectionStudy of(Section section, Finish finish, boolean inviscid) {
-    return new SectionStudy(section, finish, inviscid, Optional.empty());
-  }
-
-  /**
-   * A study of one section by boundary layers instead of the fitted drag and lift limits.
-   *
-   * @param section the section
-   * @param finish state of its surface
-   * @param polars its polars
-   * @return its study
-   */
-  public static SectionStudy layered(Section section, Finish finish, PolarTable polars) {
-    return new SectionStudy(section, finish, false, Optional.of(polars));
+    Optional<PolarTable> layers =
+        !inviscid && section instanceof ViscousSection viscous
+            ? Optional.of(viscous.table())
+            : Optional.empty();
+    return new SectionStudy(section, finish, inviscid, layers);
   }
 
   /**

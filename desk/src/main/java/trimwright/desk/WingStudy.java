@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import trimwright.exchange.read.WingFile;
 import trimwright.exchange.unit.Unit;
 import trimwright.exchange.write.PolarRow;
+import trimwright.exchange.write.SectionCode;
 import trimwright.exchange.write.WingTable;
 import trimwright.kernel.surface.LatticeSize;
 import trimwright.kernel.surface.WingAlone;
@@ -58,6 +59,7 @@ public final class WingStudy {
     return new WingTable(
         file.name(),
         file.digest(),
+        inviscid ? SectionCode.INVISCID : SectionCode.of(shape.stations().get(0).section()),
         speed,
         immersion,
         shape.area(),

@@ -14,6 +14,7 @@ import { createReadings } from './readings.js';
 import { rehearse } from './rehearsal.js';
 import { createRequests, createServer } from './requests.js';
 import { savePicture } from './save-picture.js';
+import { createSections } from './sections.js';
 import { createSheet } from './sheet.js';
 import { createSideView } from './side-view.js';
 import { createSliders } from './sliders.js';
@@ -123,6 +124,16 @@ const bands = createBands({
     draw();
   },
 });
+const sections = createSections({
+  ask: () =>
+    server.json('/bench/sections', { measures: measures.system, fields: state.now.fields }),
+  reply: () => reply,
+  onReady() {
+    pin.renew();
+    countChange();
+    ask();
+  },
+});
 const pin = createPin({
   ask: (texts) => askCurve({ sequence: 0, measures: measures.system, fields: texts }),
   onChange() {
@@ -205,6 +216,7 @@ function onReply(answer) {
   }
   draw();
   markDrawn(answer.sequence);
+  sections.follow();
   if (problems.length === 0) {
     bands.want();
   }
@@ -339,6 +351,7 @@ function start() {
     ask();
   }
   markDrawn();
+  sections.follow();
   bands.want();
   root.dataset.ready = '';
   rehearse(

@@ -1,7 +1,9 @@
 package trimwright.cache.polar;
 
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.stream.DoubleStream;
 import trimwright.cache.BuildWatch;
 import trimwright.cache.CacheKey;
 import trimwright.cache.CacheStore;
@@ -9,12 +11,13 @@ import trimwright.cache.Codec;
 import trimwright.cache.DamagedEntryException;
 import trimwright.cache.NamedArrays;
 import trimwright.cache.Obtained;
+import trimwright.cache.ShippedEntries;
 import trimwright.kernel.section.PolarTable;
 import trimwright.kernel.section.SectionShape;
 
 /**
- * The polar table of a section: read from a store, or built and kept there. A kept table is the
- * built one bit for bit. May be shared between threads.
+ * The polar table of a section: one that comes with the program, else read from a store, else built
+ * and kept there. A kept table is the built one bit for bit. May be shared between threads.
  */
 public final class CachedPolars {
   private static final String KIND = "polar table";
@@ -23,7 +26,13 @@ public final class CachedPolars {
   private static final String VALUES = "values";
   private static final String COUNTS = "counts";
 
-  private static final Codec<PolarTable> CODEC =
+  /**
+   * Steps to which an outline is told apart [chords]: far below what any number here shows, far
+   * above what processors differ by in a cosine, so that a shipped table is found on all of them.
+   */
+  private static final double OUTLINE_STEP = 1e-9;
+
+  static final Codec<PolarTable> CODEC =
       new Codec<>() {
         @Override
         public byte[] encode(PolarTable table) {
@@ -68,20 +77,51 @@ public final class CachedPolars {
    * @param watch sees how far a build is and may stop it
    * @return the table and where it came from
    * @throws CancellationException if the watch stopped it
+   * @throws ArithmeticException if no flow was found about the outline
    */
   public Obtained<PolarTable> of(
       SectionShape shape, PolarTable.Settings settings, BuildWatch watch) {
-    return store.obtain(key(shape, settings), CODEC, w -> build(shape, settings, w), watch);
+    CacheKey key = key(shape, settings);
+    return ShippedEntries.find(key, CODEC)
+        .map(table -> new Obtained<>(table, Obtained.Origin.SHIPPED, ""))
+        .orElseGet(() -> store.obtain(key, CODEC, w -> build(shape, settings, w), watch));
+  }
+
+  /**
+   * The table of an outline where it need not be built.
+   *
+   * @param shape the outline
+   * @param settings what else it depends on
+   * @return the table; empty where it has to be built
+   */
+  public Optional<PolarTable> find(SectionShape shape, PolarTable.Settings settings) {
+    CacheKey key = key(shape, settings);
+    return ShippedEntries.find(key, CODEC).or(() -> store.find(key, CODEC));
+  }
+
+  /**
+   * The name under which a table is kept: equal for equal outlines and settings, another for
+   * another version of the computation.
+   *
+   * @param shape the outline
+   * @param settings what else it depends on
+   */
+  public static String name(SectionShape shape, PolarTable.Settings settings) {
+    return key(shape, settings).digits();
   }
 
   /** All that a table is computed from: outline, settings and the version of the computation. */
   static CacheKey key(SectionShape shape, PolarTable.Settings settings) {
     return CacheKey.of(KIND, Integer.toString(PolarTable.VERSION))
-        .numbers("x", shape.x())
-        .numbers("y", shape.y())
+        .whole("x", steps(shape.x()))
+        .whole("y", steps(shape.y()))
         .numbers("turbulence", settings.disturbance().turbulence())
         .numbers("scuffed station", settings.scuffedStation())
         .key();
+  }
+
+  private static long[] steps(double[] lengths) {
+    return DoubleStream.of(lengths).mapToLong(x -> Math.round(x / OUTLINE_STEP)).toArray();
   }
 
   private static PolarTable build(

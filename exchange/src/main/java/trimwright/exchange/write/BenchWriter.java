@@ -58,6 +58,7 @@ public final class BenchWriter {
           json.whole("sequence", sequence)
               .flag("accepted", true)
               .text("name", caseFile.name())
+              .text("sections", SectionCode.of(caseFile))
               .text("case_digest", caseFile.digest())
               .text("measures", Codes.of(measures));
           BenchPoints points = new BenchPoints(json, caseFile, curve, measures, scene);

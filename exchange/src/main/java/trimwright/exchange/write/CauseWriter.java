@@ -51,7 +51,7 @@ public final class CauseWriter {
         document
             .fields()
             .text("name", caseFile.name())
-            .text("sections", CurveWriter.sections(caseFile))
+            .text("sections", SectionCode.of(caseFile))
             .number("ridden_speed_kmh", Shown.kmh(riddenSpeed))
             .number("wished_speed_kmh", Shown.kmh(caseFile.rideCase().rider().wishedSpeed()));
     if (outcome instanceof CauseOutcome.Split split) {

@@ -18,8 +18,6 @@ import trimwright.kernel.band.Bands;
 import trimwright.kernel.band.PointBand;
 import trimwright.kernel.band.Quantity;
 import trimwright.kernel.band.Spread;
-import trimwright.kernel.section.ViscousSection;
-import trimwright.kernel.surface.WingShape;
 import trimwright.kernel.trim.Curve;
 import trimwright.kernel.trim.EvenFeetSpeed;
 import trimwright.kernel.trim.SpeedInterval;
@@ -53,7 +51,7 @@ public final class CurveWriter {
     Curve curve = bands.curve();
     JsonDocument document = JsonDocument.start(FORMAT, caseFile.digest());
     JsonFields fields = document.fields().text("name", caseFile.name());
-    fields.text("sections", sections(caseFile));
+    fields.text("sections", SectionCode.of(caseFile));
     fields.list(
         "points",
         numbers(curve.outcomes()),
@@ -80,12 +78,6 @@ public final class CurveWriter {
     speedBand(fields, "rideable_from_kmh", bands.rideableFrom());
     speedBand(fields, "rideable_to_kmh", bands.rideableTo());
     return document.text();
-  }
-
-  /** What the wings' sections stand on. */
-  static String sections(CaseFile caseFile) {
-    WingShape wing = caseFile.rideCase().setup().frontWing().shape();
-    return wing.stations().get(0).section() instanceof ViscousSection ? "layers" : "fitted";
   }
 
   private static List<Integer> numbers(List<?> items) {

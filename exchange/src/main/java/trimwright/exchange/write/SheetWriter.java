@@ -28,6 +28,7 @@ public final class SheetWriter {
     document
         .fields()
         .text("name", caseFile.name())
+        .text("sections", SectionCode.of(caseFile))
         .number("speed_kmh", Shown.kmh(speed))
         .text("file", file)
         .number("pages", PAGES);

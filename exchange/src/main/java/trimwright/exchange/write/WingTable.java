@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
  *
  * @param name of the wing
  * @param digest of what it was computed from
+ * @param sections what the wing's sections stand on, as {@link SectionCode} says it
  * @param speed [m/s]
  * @param immersion depth of the root's quarter chord [m]; empty for deep water
  * @param area [m²]
@@ -23,6 +24,7 @@ import java.util.OptionalDouble;
 public record WingTable(
     String name,
     String digest,
+    String sections,
     double speed,
     OptionalDouble immersion,
     double area,

@@ -23,6 +23,7 @@ public final class WingWriter {
         document
             .fields()
             .text("name", table.name())
+            .text("sections", table.sections())
             .number("speed_kmh", Shown.kmh(table.speed()))
             .number("immersion_mm", millimetres(table.immersion()))
             .number("area_cm2", Unit.SQUARE_CENTIMETRE.fromSi(table.area()))

@@ -148,6 +148,7 @@ final class Documents {
     return new WingTable(
         "sample wing",
         Digest.of("wing"),
+        SectionCode.LAYERS,
         25 * Samples.KMH,
         immersion,
         0.15,

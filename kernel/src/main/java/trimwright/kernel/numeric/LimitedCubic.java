@@ -82,6 +82,15 @@ public final class LimitedCubic {
     return (w1 + w2) / (w1 / before + w2 / after);
   }
 
+  /**
+   * Slope at one of the points.
+   *
+   * @param i its number, from 0
+   */
+  public double slopeAtNode(int i) {
+    return slope[i];
+  }
+
   /** Value at an abscissa. */
   public double value(double x) {
     int n = at.length;

@@ -49,6 +49,9 @@ final class AdjustedPolar implements Polar {
   @Override
   public double dragAt(double angle) {
     double there = inBase(angle);
+    if (limitFactor == 1) {
+      return dragFactor * polar.dragAt(there);
+    }
     double atBase = polar.lift(there);
     double moved = polar.drag(limitFactor * atBase) - polar.drag(atBase);
     return dragFactor * (polar.dragAt(there) + moved);

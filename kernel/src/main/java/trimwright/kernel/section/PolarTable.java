@@ -2,7 +2,6 @@ package trimwright.kernel.section;
 
 import java.util.Optional;
 import trimwright.kernel.layer.Disturbance;
-import trimwright.kernel.numeric.LimitedCubic;
 
 /**
  * A section's polars over angle of attack, Reynolds number and finish, computed once: curves that
@@ -31,10 +30,29 @@ public final class PolarTable {
   /** By finish, then by Reynolds number. */
   private final PolarRow[][] rows;
 
+  /** By finish; quantities one after the other, each over the angles. */
+  private final ReynoldsCurves[] curves;
+
   private PolarTable(double[] angles, double[] logReynolds, PolarRow[][] rows) {
     this.angles = angles;
     this.logReynolds = logReynolds;
     this.rows = rows;
+    curves = new ReynoldsCurves[rows.length];
+    for (int f = 0; f < rows.length; f++) {
+      double[][] flat = new double[logReynolds.length][];
+      for (int r = 0; r < flat.length; r++) {
+        flat[r] = flat(rows[f][r]);
+      }
+      curves[f] = new ReynoldsCurves(logReynolds, flat);
+    }
+  }
+
+  private double[] flat(PolarRow row) {
+    double[] flat = new double[PolarRow.QUANTITIES * angles.length];
+    for (int k = 0; k < flat.length; k++) {
+      flat[k] = row.value(k / angles.length, k % angles.length);
+    }
+    return flat;
   }
 
   /**
@@ -122,15 +140,10 @@ public final class PolarTable {
     PolarRow[] known = rows[finish.ordinal()];
     int last = logReynolds.length - 1;
     double place = Math.max(logReynolds[0], Math.min(logReynolds[last], Math.log(reynolds)));
+    double[] flat = curves[finish.ordinal()].value(place);
     double[][] values = new double[PolarRow.QUANTITIES][angles.length];
-    double[] column = new double[logReynolds.length];
     for (int q = 0; q < values.length; q++) {
-      for (int a = 0; a < angles.length; a++) {
-        for (int r = 0; r < column.length; r++) {
-          column[r] = known[r].value(q, a);
-        }
-        values[q][a] = new LimitedCubic(logReynolds, column).value(place);
-      }
+      System.arraycopy(flat, q * angles.length, values[q], 0, angles.length);
     }
     int nearest = 0;
     for (int r = 1; r <= last; r++) {

@@ -12,10 +12,8 @@ public final class ViscousSection implements Section {
   /** Angle to both sides of no lift between which the line is laid [rad]. */
   private static final double LINE_HALF = 4 * Math.PI / 180;
 
-  private final String name;
-  private final SectionShape shape;
+  private final Section outline;
   private final PolarTable table;
-  private final PanelMethod flow;
   private final double zeroLiftAngle;
   private final double liftSlope;
   private final double momentAtZeroLift;
@@ -24,15 +22,13 @@ public final class ViscousSection implements Section {
   /**
    * A section.
    *
-   * @param name short name for people
-   * @param shape outline
+   * @param outline the same section by any other way: name, outline and flow without friction are
+   *     taken from it
    * @param table its polars, built from the same outline
    */
-  public ViscousSection(String name, SectionShape shape, PolarTable table) {
-    this.name = name;
-    this.shape = shape;
+  public ViscousSection(Section outline, PolarTable table) {
+    this.outline = outline;
     this.table = table;
-    flow = PanelMethod.of(shape);
     PolarRow row = table.at(LINE_REYNOLDS, Finish.CLEAN);
     zeroLiftAngle = row.zeroLiftAngle();
     liftSlope = row.meanSlope(LINE_HALF);
@@ -41,14 +37,19 @@ public final class ViscousSection implements Section {
     aerodynamicCentre = 0.25 - rise / (2 * LINE_HALF * liftSlope);
   }
 
+  /** Its polars. */
+  public PolarTable table() {
+    return table;
+  }
+
   @Override
   public String name() {
-    return name;
+    return outline.name();
   }
 
   @Override
   public SectionShape shape() {
-    return shape;
+    return outline.shape();
   }
 
   @Override
@@ -73,7 +74,7 @@ public final class ViscousSection implements Section {
 
   @Override
   public double minimumPressure(double liftCoefficient) {
-    return flow.minimumPressure(flow.angleOf(liftCoefficient));
+    return outline.minimumPressure(liftCoefficient);
   }
 
   @Override
@@ -83,6 +84,6 @@ public final class ViscousSection implements Section {
 
   @Override
   public String toString() {
-    return name;
+    return outline.name();
   }
 }

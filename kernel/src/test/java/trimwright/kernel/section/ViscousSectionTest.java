@@ -9,15 +9,15 @@ import org.junit.jupiter.api.Test;
 class ViscousSectionTest {
   private static final double[] REYNOLDS = {2e5, 7e5, 3e6};
 
-  private static SectionShape shape;
   private static PolarTable table;
   private static Section section;
 
   @BeforeAll
   static void build() {
-    shape = NacaShape.parse("2412").outline(80);
-    table = PolarTable.build(shape, PolarTable.Settings.USUAL, share -> true).orElseThrow();
-    section = new ViscousSection("naca2412", shape, table);
+    Section fitted = Sections.naca("naca2412");
+    table =
+        PolarTable.build(fitted.shape(), PolarTable.Settings.USUAL, share -> true).orElseThrow();
+    section = new ViscousSection(fitted, table);
   }
 
   @Test

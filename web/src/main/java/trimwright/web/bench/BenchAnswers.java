@@ -11,10 +11,13 @@ import java.util.function.Supplier;
 import trimwright.desk.BenchBands;
 import trimwright.desk.BenchStudy;
 import trimwright.desk.KeptTables;
+import trimwright.desk.SectionPolars;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.unit.Measures;
 import trimwright.exchange.write.BenchBandsWriter;
 import trimwright.exchange.write.BenchWriter;
+import trimwright.exchange.write.SectionCode;
+import trimwright.exchange.write.SectionState;
 import trimwright.kernel.band.Bands;
 
 /** Has cases computed over the Bench's speeds, a few at once and no more. */
@@ -33,7 +36,9 @@ final class BenchAnswers {
   /** Tables of cases with one number moved, for the bands; kept apart, since they are many. */
   private final KeptTables moved = new KeptTables();
 
-  private final ShimTables shims = new ShimTables(tables, this::isQuiet);
+  private final SectionJobs sections = new SectionJobs(new SectionPolars(Optional.empty()));
+
+  private final ShimTables shims = new ShimTables(tables, this::isQuiet, sections::of);
 
   /** First answers kept; each is some 200 kB. */
   private static final int MOST_FIRSTS = 16;
@@ -70,8 +75,9 @@ final class BenchAnswers {
   String unasked(long sequence, Measures measures, CaseFile caseFile) {
     return inTurn(
         () -> {
-          BenchStudy study = BenchStudy.of(caseFile, measures, tables);
-          return BenchWriter.accepted(sequence, measures, caseFile, study.curve(), study.causes());
+          CaseFile layered = sections.of(caseFile);
+          BenchStudy study = BenchStudy.of(layered, measures, tables);
+          return BenchWriter.accepted(sequence, measures, layered, study.curve(), study.causes());
         });
   }
 
@@ -82,12 +88,28 @@ final class BenchAnswers {
    * @throws TooBusy as {@link #accepted}
    */
   String first(Measures measures, CaseFile caseFile) {
-    String key = measures + " " + caseFile.name() + " " + caseFile.digest();
+    String standsOn = SectionCode.of(sections.of(caseFile));
+    String key = measures + " " + standsOn + " " + caseFile.name() + " " + caseFile.digest();
     if (firsts.size() >= MOST_FIRSTS && !firsts.containsKey(key)) {
       firsts.clear();
     }
     // Whoever asks while it is being worked out waits for that one.
     return firsts.computeIfAbsent(key, k -> accepted(0, measures, caseFile));
+  }
+
+  /** The case on its sections' polars where all are there; else as it is. */
+  CaseFile onSections(CaseFile caseFile) {
+    return sections.of(caseFile);
+  }
+
+  /** How far the polars of a case are; what is missing is begun. */
+  SectionState sections(CaseFile caseFile) {
+    return sections.state(caseFile);
+  }
+
+  /** Calls off what is worked out beside the answers. */
+  void stop() {
+    sections.stop();
   }
 
   /** Notes that a page has been opened with that case; its sliders will be moved soon. */
@@ -113,11 +135,11 @@ final class BenchAnswers {
    * @throws TooBusy as {@link #accepted}
    */
   BenchStudy study(Measures measures, CaseFile caseFile) {
-    return inTurn(() -> BenchStudy.of(caseFile, measures, tables));
+    return inTurn(() -> BenchStudy.of(sections.of(caseFile), measures, tables));
   }
 
   /**
-   * The bands of a case.
+   * The bands of a case as it is handed in, see {@link #onSections}.
    *
    * @throws TooBusy as {@link #accepted}
    */
@@ -136,15 +158,17 @@ final class BenchAnswers {
    */
   String banded(long sequence, Measures measures, CaseFile caseFile, Optional<CaseFile> pinned) {
     long begun = lastAsked;
+    CaseFile layered = sections.of(caseFile);
+    Optional<CaseFile> reference = pinned.map(sections::of);
     return inTurn(
         () ->
-            BenchBands.find(caseFile, pinned, measures, tables, moved, () -> lastAsked != begun)
+            BenchBands.find(layered, reference, measures, tables, moved, () -> lastAsked != begun)
                 .map(
                     bench ->
                         BenchBandsWriter.accepted(
                             sequence,
                             measures,
-                            caseFile,
+                            layered,
                             bench.bands(),
                             bench.study().causes(),
                             bench.splits(),

@@ -19,7 +19,7 @@ public class BenchConfiguration {
     static final BenchAnswers ANSWERS = new BenchAnswers();
   }
 
-  @Bean
+  @Bean(destroyMethod = "stop")
   BenchAnswers benchAnswers() {
     return Shared.ANSWERS;
   }

@@ -17,6 +17,7 @@ import trimwright.exchange.read.DraftReading;
 import trimwright.exchange.unit.Measures;
 import trimwright.exchange.write.BenchPageWriter;
 import trimwright.exchange.write.BenchWriter;
+import trimwright.exchange.write.SectionState;
 import trimwright.web.page.Theme;
 
 /** The page, and the answers to its sliders. */
@@ -74,6 +75,15 @@ class BenchController {
                 request.sequence(), request.measures(), caseFile.get(), Drafts.pinned(request))
             : BenchWriter.refused(request.sequence(), reading.problems());
     return Utf8.json(HttpStatus.OK, answer);
+  }
+
+  /** How far the polars are of the sections of what stands in the fields. */
+  @PostMapping(path = "/bench/sections", consumes = MediaType.APPLICATION_JSON_VALUE)
+  ResponseEntity<byte[]> sections(@RequestBody byte[] body) {
+    BenchRequest request = BenchRequest.find(body).orElseThrow(BadQuestion::new);
+    SectionState state =
+        Drafts.read(request).caseFile().map(answers::sections).orElse(SectionState.READY);
+    return Utf8.json(HttpStatus.OK, state.json());
   }
 
   private String accepted(long sequence, Measures measures, CaseFile caseFile) {

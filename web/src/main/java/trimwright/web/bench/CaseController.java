@@ -148,6 +148,7 @@ class CaseController {
           BenchWriter.refused(request.sequence(), reading.problems()));
     }
     CaseFile caseFile = found.get();
+    CaseFile layered = answers.onSections(caseFile);
     Measures measures = request.measures();
     return switch (request.text("kind").orElse("yaml")) {
       case "yaml" -> file(caseFile, ".yaml", "application/yaml", CaseWriter.yaml(caseFile));
@@ -156,13 +157,13 @@ class CaseController {
               caseFile,
               "-curve.csv",
               "text/csv",
-              CurveWriter.csv(answers.bands(measures, caseFile)));
+              CurveWriter.csv(answers.bands(measures, layered)));
       case "json" ->
           file(
               caseFile,
               "-curve.json",
               JSON,
-              CurveWriter.json(caseFile, answers.bands(measures, caseFile)));
+              CurveWriter.json(layered, answers.bands(measures, layered)));
       default -> throw new BadQuestion();
     };
   }

@@ -51,7 +51,7 @@ class SheetController {
             .orElseThrow(NoCase::new);
     SheetChoice choice = new SheetChoice(paper(paper), shown, name(rider), LocalDate.now());
     double ridden = speed(speed);
-    byte[] pdf = answers.inTurn(() -> SetupSheet.pdf(caseFile, ridden, choice));
+    byte[] pdf = answers.inTurn(() -> SetupSheet.pdf(answers.onSections(caseFile), ridden, choice));
     String file = CaseController.fileName(caseFile.name()) + "-sheet.pdf";
     return ResponseEntity.ok()
         .header(

@@ -10,6 +10,7 @@ import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import trimwright.exchange.read.CaseDraft;
@@ -41,6 +42,7 @@ final class ShimTables {
 
   private final SurfaceTables tables;
   private final Predicate<Duration> isQuiet;
+  private final UnaryOperator<CaseFile> onSections;
 
   /** One at work and one waiting; a newer case takes the waiting one's place. */
   private final ThreadPoolExecutor worker;
@@ -50,10 +52,13 @@ final class ShimTables {
    *
    * @param tables where they are kept
    * @param isQuiet whether nobody has asked for so long
+   * @param onSections puts a case on the sections that its answers stand on
    */
-  ShimTables(SurfaceTables tables, Predicate<Duration> isQuiet) {
+  ShimTables(
+      SurfaceTables tables, Predicate<Duration> isQuiet, UnaryOperator<CaseFile> onSections) {
     this.tables = tables;
     this.isQuiet = isQuiet;
+    this.onSections = onSections;
     this.worker =
         new ThreadPoolExecutor(
             1,
@@ -88,7 +93,7 @@ final class ShimTables {
         if (!worker.getQueue().isEmpty()) {
           return;
         }
-        tables.of(new Craft(shimmed.rideCase()));
+        tables.of(new Craft(onSections.apply(shimmed).rideCase()));
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import trimwright.exchange.demo.DemoCases;
 import trimwright.exchange.read.CaseFile;
@@ -52,7 +53,8 @@ class ShimTablesTest {
               all.countDown();
               return null;
             },
-            time -> quiet.get());
+            time -> quiet.get(),
+            UnaryOperator.identity());
     shims.prepare(demo(0));
     Thread.sleep(2 * ShimTables.QUIET.toMillis());
     assertThat(asked).isEmpty();
@@ -74,7 +76,8 @@ class ShimTablesTest {
               await(goOn);
               return null;
             },
-            time -> true);
+            time -> true,
+            UnaryOperator.identity());
     shims.prepare(demo(0));
     begun.await();
     shims.prepare(demo(1));
