@@ -135,7 +135,11 @@ final class SectionCommand implements Callable<Integer> {
     }
     SectionPolars.Found found =
         sections.polars().of(section, share -> progress.say(section.name(), share));
-    if (!found.remark().isEmpty()) {
+    if (found.section().isEmpty()) {
+      progress.remark(
+          section.name(),
+          "none, so that the fitted section stands in their place: " + found.remark());
+    } else if (!found.remark().isEmpty()) {
       progress.remark(section.name(), found.remark());
     }
     return SectionStudy.of(found.section().orElse(section), finish, false);

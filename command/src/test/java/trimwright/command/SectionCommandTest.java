@@ -77,9 +77,12 @@ class SectionCommandTest {
     String outline = outline();
     Path file = Files.writeString(folder.resolve("lens.dat"), outline);
     JsonNode fromFile =
-        Documents.of(CommandRun.of("section", file.toString(), "--json"), "section");
+        Documents.of(
+            CommandRun.of("section", file.toString(), "--fitted-sections", "--json"), "section");
     JsonNode fromInput =
-        Documents.of(CommandRun.withInput(outline, "section", "-", "--json"), "section");
+        Documents.of(
+            CommandRun.withInput(outline, "section", "-", "--fitted-sections", "--json"),
+            "section");
     assertThat(fromInput.get("points")).isEqualTo(fromFile.get("points"));
     assertThat(fromFile.get("zero_lift_angle_deg").asDouble()).isBetween(-6.0, -0.5);
   }
@@ -91,11 +94,16 @@ class SectionCommandTest {
     Path file = Files.writeString(folder.resolve("back.dat"), String.join("\n", lines));
     String words = "The lower surface came first; the order was turned round.";
     JsonNode document =
-        Documents.of(CommandRun.of("section", file.toString(), "--json"), "section");
+        Documents.of(
+            CommandRun.of("section", file.toString(), "--fitted-sections", "--json"), "section");
     assertThat(document.get("repairs").get(0).asString()).isEqualTo(words);
-    assertThat(CommandRun.of("section", file.toString()).outLines()).last().isEqualTo(words);
+    assertThat(CommandRun.of("section", file.toString(), "--fitted-sections").outLines())
+        .last()
+        .isEqualTo(words);
     assertThat(
-            Documents.of(CommandRun.of("section", "naca2412", "--json"), "section").get("repairs"))
+            Documents.of(
+                    CommandRun.of("section", "naca2412", "--fitted-sections", "--json"), "section")
+                .get("repairs"))
         .isEmpty();
   }
 
@@ -209,9 +217,9 @@ class SectionCommandTest {
   void outsideTheLayersRangeFittedSectionsAnswerAndSaySo() throws Exception {
     CommandRun run = CommandRun.of("section", "naca2412", "--reynolds", "10000", "--json");
     assertThat(run.err()).contains("only from Reynolds number 100000 to 5000000");
-    assertThat(Documents.of(run, "section").get("layers").isNull()).isTrue();
+    assertThat(run.out()).containsPattern("\"layers\" *: null");
     assertThat(CommandRun.of("section", "naca2412", "--fitted-sections", "--json").out())
-        .contains("\"layers\": null");
+        .containsPattern("\"layers\" *: null");
   }
 
   @Test
