@@ -9,6 +9,7 @@ module trimwright.kernel {
   requires ojalgo;
 
   exports trimwright.kernel.frame;
+  exports trimwright.kernel.limit;
   exports trimwright.kernel.water;
   exports trimwright.kernel.layer;
   exports trimwright.kernel.section;

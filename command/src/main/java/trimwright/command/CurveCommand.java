@@ -61,6 +61,8 @@ final class CurveCommand implements Callable<Integer> {
 
   @Mixin private SectionsOption sections;
 
+  @Mixin private LimitsOption limits;
+
   @Mixin private FormOptions form;
 
   @Option(
@@ -81,7 +83,7 @@ final class CurveCommand implements Callable<Integer> {
     if (picture != null) {
       picture.requireNoneOf(source.files());
     }
-    CaseFile caseFile = sections.of(source.value(), console);
+    CaseFile caseFile = limits.of(sections.of(source.value(), console), console);
     Bands bands = CaseStudy.of(caseFile).bands(range);
     if (picture != null) {
       double marked = caseFile.rideCase().rider().wishedSpeed();

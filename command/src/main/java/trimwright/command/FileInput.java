@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.read.CaseReader;
+import trimwright.exchange.read.LimitsFile;
+import trimwright.exchange.read.LimitsReader;
 import trimwright.exchange.read.Problem;
 import trimwright.exchange.read.ReadSection;
 import trimwright.exchange.read.Reading;
@@ -58,6 +60,12 @@ final class FileInput {
   static WingFile readWing(String name, Console console) {
     TextInput input = TextInput.read(name, console);
     return accept(input.name(), WingReader.read(input.text(), outlines(input)));
+  }
+
+  /** The limits in a file. */
+  static LimitsFile readLimits(String name, Console console) {
+    TextInput input = TextInput.read(name, console);
+    return accept(input.name(), LimitsReader.read(input.text()));
   }
 
   /** The section in a coordinates file, and what was put right in it. */

@@ -71,6 +71,7 @@ final class Trimwright implements Callable<Integer> {
     commands.put("sheet", () -> new SheetCommand(console));
     commands.put("wing", () -> new WingCommand(console));
     commands.put("section", () -> new SectionCommand(console));
+    commands.put("limits", () -> new LimitsCommand(console));
     commands.put("water", () -> new WaterCommand(console));
     commands.put("checks", () -> new ChecksCommand(console));
     commands.put("demo", () -> new DemoCommand(console));

@@ -136,7 +136,8 @@ public final class LayeredCase {
             c.rider(),
             setup,
             c.immersion(),
-            c.pullAboveDeck());
+            c.pullAboveDeck(),
+            c.limits());
     return new CaseFile(
         caseFile.name(), caseFile.digest(), rideCase, caseFile.notes(), caseFile.text());
   }

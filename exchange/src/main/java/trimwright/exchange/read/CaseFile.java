@@ -1,5 +1,6 @@
 package trimwright.exchange.read;
 
+import trimwright.kernel.limit.RideLimits;
 import trimwright.kernel.rig.RideCase;
 
 /**
@@ -13,4 +14,13 @@ import trimwright.kernel.rig.RideCase;
  * @param text the original text
  */
 public record CaseFile(
-    String name, String digest, RideCase rideCase, CaseNotes notes, String text) {}
+    String name, String digest, RideCase rideCase, CaseNotes notes, String text) {
+  /**
+   * The same case held against other limits. Its digest stays: it is that of the case.
+   *
+   * @param limits what the ride is held against
+   */
+  public CaseFile within(RideLimits limits) {
+    return new CaseFile(name, digest, rideCase.within(limits), notes, text);
+  }
+}

@@ -1,5 +1,6 @@
 package trimwright.exchange.write;
 
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,7 @@ import trimwright.exchange.picture.SideView;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.read.Digest;
 import trimwright.exchange.read.FieldProblem;
+import trimwright.exchange.read.LimitsFile;
 import trimwright.exchange.unit.Measures;
 import trimwright.kernel.band.Reference;
 import trimwright.kernel.band.SharedInputs;
@@ -28,35 +30,42 @@ final class Documents {
   private Documents() {}
 
   static Map<OutputSchema, List<String>> json() {
-    return Map.of(
-        OutputSchema.CURVE, List.of(curve(Samples.curve()), curve(Samples.emptyCurve())),
+    Map<OutputSchema, List<String>> texts = new EnumMap<>(OutputSchema.class);
+    texts.put(OutputSchema.CURVE, List.of(curve(Samples.curve()), curve(Samples.emptyCurve())));
+    texts.put(
         OutputSchema.CAUSE,
-            List.of(
-                cause(Samples.caseFile()),
-                cause(Samples.measured(5)),
-                noSplit(true),
-                bothFail(),
-                noSplit(false)),
+        List.of(
+            cause(Samples.caseFile()),
+            cause(Samples.measured(5)),
+            noSplit(true),
+            bothFail(),
+            noSplit(false)));
+    texts.put(
         OutputSchema.BENCH,
-            List.of(
-                bench(Samples.measured(5), Samples.curve(), Measures.METRIC),
-                bench(unpowered(), Samples.curve(), Measures.IMPERIAL),
-                bench(Samples.caseFile(), Samples.emptyCurve(), Measures.METRIC),
-                BenchWriter.refused(
-                    4, List.of(new FieldProblem(List.of("rider.mass_kg"), "no <number>")))),
+        List.of(
+            bench(Samples.measured(5), Samples.curve(), Measures.METRIC),
+            bench(unpowered(), Samples.curve(), Measures.IMPERIAL),
+            bench(Samples.caseFile(), Samples.emptyCurve(), Measures.METRIC),
+            BenchWriter.refused(
+                4, List.of(new FieldProblem(List.of("rider.mass_kg"), "no <number>")))));
+    texts.put(
         OutputSchema.BENCH_BANDS,
-            List.of(
-                bands(Samples.measured(5), Samples.curve(), Measures.METRIC),
-                bands(Samples.caseFile(), Samples.emptyCurve(), Measures.IMPERIAL),
-                BenchBandsWriter.stopped(4)),
+        List.of(
+            bands(Samples.measured(5), Samples.curve(), Measures.METRIC),
+            bands(Samples.caseFile(), Samples.emptyCurve(), Measures.IMPERIAL),
+            BenchBandsWriter.stopped(4)));
+    texts.put(
         OutputSchema.SHEET,
-            List.of(SheetWriter.json(Samples.caseFile(), 20 * Samples.KMH, "my.pdf")),
-        OutputSchema.WATER, List.of(WaterWriter.json(water())),
-        OutputSchema.SECTION, List.of(SectionWriter.json(section())),
+        List.of(SheetWriter.json(Samples.caseFile(), 20 * Samples.KMH, "my.pdf")));
+    texts.put(OutputSchema.WATER, List.of(WaterWriter.json(water())));
+    texts.put(OutputSchema.SECTION, List.of(SectionWriter.json(section())));
+    texts.put(
         OutputSchema.WING,
-            List.of(
-                WingWriter.json(wing(OptionalDouble.of(0.45))),
-                WingWriter.json(wing(OptionalDouble.empty()))));
+        List.of(
+            WingWriter.json(wing(OptionalDouble.of(0.45))),
+            WingWriter.json(wing(OptionalDouble.empty()))));
+    texts.put(OutputSchema.LIMITS, List.of(LimitsWriter.json(LimitsFile.CHOSEN)));
+    return texts;
   }
 
   static String curve(Curve curve) {

@@ -54,7 +54,8 @@ interface CaseChange {
             r.wishedPitch()),
         c.setup(),
         c.immersion(),
-        c.pullAboveDeck());
+        c.pullAboveDeck(),
+        c.limits());
   }
 
   /** Moves the viscosity by a share, the wind and the immersion by an amount. */
@@ -69,7 +70,8 @@ interface CaseChange {
         c.setup(),
         // Never out of the water.
         Math.max(0.1 * c.immersion(), c.immersion() + immersion),
-        c.pullAboveDeck());
+        c.pullAboveDeck(),
+        c.limits());
   }
 
   /** Moves a number of the board: 0 mass (by a share), 1 mass centre, 2 track. */
@@ -241,7 +243,8 @@ interface CaseChange {
             c.rider(),
             change.of(c.setup(), by),
             c.immersion(),
-            c.pullAboveDeck());
+            c.pullAboveDeck(),
+            c.limits());
   }
 
   /** The same for a setup. */

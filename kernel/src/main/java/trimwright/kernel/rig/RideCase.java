@@ -1,6 +1,7 @@
 package trimwright.kernel.rig;
 
 import java.util.OptionalDouble;
+import trimwright.kernel.limit.RideLimits;
 import trimwright.kernel.water.Water;
 
 /**
@@ -15,6 +16,7 @@ import trimwright.kernel.water.Water;
  * @param immersion depth of the front wing's root quarter chord [m]
  * @param pullAboveDeck height of a handle pull above the deck [m], where a wing, kite or tow line
  *     pulls
+ * @param limits what the ride is held against
  */
 public record RideCase(
     Water water,
@@ -24,4 +26,34 @@ public record RideCase(
     Rider rider,
     Setup setup,
     double immersion,
-    OptionalDouble pullAboveDeck) {}
+    OptionalDouble pullAboveDeck,
+    RideLimits limits) {
+
+  /** A case held against the limits chosen for everybody. */
+  public RideCase(
+      Water water,
+      double airDensity,
+      double headWind,
+      double chopHeight,
+      Rider rider,
+      Setup setup,
+      double immersion,
+      OptionalDouble pullAboveDeck) {
+    this(
+        water,
+        airDensity,
+        headWind,
+        chopHeight,
+        rider,
+        setup,
+        immersion,
+        pullAboveDeck,
+        RideLimits.CHOSEN);
+  }
+
+  /** The same case held against other limits. */
+  public RideCase within(RideLimits others) {
+    return new RideCase(
+        water, airDensity, headWind, chopHeight, rider, setup, immersion, pullAboveDeck, others);
+  }
+}

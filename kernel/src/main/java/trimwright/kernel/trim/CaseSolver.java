@@ -31,7 +31,7 @@ public final class CaseSolver {
 
   private CaseSolver(Craft craft, SurfaceResponse response) {
     rideCase = craft.rideCase();
-    solver = new TrimSolver(new BalanceModel(craft, response), TrimLimits.CHOSEN);
+    solver = new TrimSolver(new BalanceModel(craft, response), rideCase.limits());
   }
 
   /**

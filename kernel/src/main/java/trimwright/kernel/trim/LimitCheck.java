@@ -2,6 +2,8 @@ package trimwright.kernel.trim;
 
 import java.util.EnumSet;
 import java.util.Set;
+import trimwright.kernel.limit.RideLimit;
+import trimwright.kernel.limit.RideLimits;
 import trimwright.kernel.rig.Board;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.Deck;
@@ -17,9 +19,9 @@ final class LimitCheck {
   private static final double HEIGHT_SIZE = 0.1;
 
   private final BalanceModel model;
-  private final TrimLimits limits;
+  private final RideLimits limits;
 
-  LimitCheck(BalanceModel model, TrimLimits limits) {
+  LimitCheck(BalanceModel model, RideLimits limits) {
     this.model = model;
     this.limits = limits;
   }
@@ -33,19 +35,20 @@ final class LimitCheck {
    */
   Set<Limit> broken(Balance b, double share, double stallMargin, double foil) {
     Set<Limit> broken = EnumSet.noneOf(Limit.class);
-    if (stallMargin < limits.stallMargin()) {
+    if (limits.breaks(RideLimit.STALL_MARGIN, stallMargin)) {
       broken.add(Limit.STALL_MARGIN);
     }
-    if (share < limits.leastFootShare() || share > limits.mostFootShare()) {
+    if (limits.breaks(RideLimit.LEAST_FOOT_SHARE, share)
+        || limits.breaks(RideLimit.MOST_FOOT_SHARE, share)) {
       broken.add(Limit.FOOT_SHARE);
     }
-    if (foil < 0) {
+    if (limits.breaks(RideLimit.STATIC_MARGIN, foil)) {
       broken.add(Limit.STATIC_MARGIN);
     }
-    if (Math.abs(deckPitch(b)) > limits.pitch()) {
+    if (limits.breaks(RideLimit.PITCH, Math.abs(deckPitch(b)))) {
       broken.add(Limit.PITCH);
     }
-    if (clearance(b) < 0) {
+    if (limits.breaks(RideLimit.BOARD_CLEARANCE, clearance(b))) {
       broken.add(Limit.BOARD_CLEARANCE);
     }
     return broken;
@@ -53,12 +56,13 @@ final class LimitCheck {
 
   /** How far inside all of them it lies, the least of all; negative outside [1]. */
   double slack(Balance b, double share, double stallMargin, double foil) {
-    double least = stallMargin / limits.stallMargin() - 1;
-    least = Math.min(least, share / limits.leastFootShare() - 1);
-    least = Math.min(least, (limits.mostFootShare() - share) / limits.leastFootShare());
-    least = Math.min(least, foil / MARGIN_SIZE);
-    least = Math.min(least, 1 - Math.abs(deckPitch(b)) / limits.pitch());
-    return Math.min(least, clearance(b) / HEIGHT_SIZE);
+    double leastShare = limits.of(RideLimit.LEAST_FOOT_SHARE);
+    double least = stallMargin / limits.of(RideLimit.STALL_MARGIN) - 1;
+    least = Math.min(least, share / leastShare - 1);
+    least = Math.min(least, (limits.of(RideLimit.MOST_FOOT_SHARE) - share) / leastShare);
+    least = Math.min(least, (foil - limits.of(RideLimit.STATIC_MARGIN)) / MARGIN_SIZE);
+    least = Math.min(least, 1 - Math.abs(deckPitch(b)) / limits.of(RideLimit.PITCH));
+    return Math.min(least, (clearance(b) - limits.of(RideLimit.BOARD_CLEARANCE)) / HEIGHT_SIZE);
   }
 
   private double deckPitch(Balance b) {

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.frame.PlaneForce;
+import trimwright.kernel.limit.RideLimits;
 import trimwright.kernel.numeric.Roots;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.Deck;
@@ -42,7 +43,7 @@ final class TrimSolver {
   private final BalanceModel model;
   private final LimitCheck limits;
 
-  TrimSolver(BalanceModel model, TrimLimits limits) {
+  TrimSolver(BalanceModel model, RideLimits limits) {
     this.model = model;
     this.limits = new LimitCheck(model, limits);
   }

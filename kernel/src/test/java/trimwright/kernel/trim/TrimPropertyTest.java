@@ -13,6 +13,7 @@ import trimwright.kernel.cause.CauseOutcome;
 import trimwright.kernel.cause.CauseParts;
 import trimwright.kernel.cause.CauseSplit;
 import trimwright.kernel.frame.PlaneForce;
+import trimwright.kernel.limit.RideLimits;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.surface.LatticeSize;
@@ -50,7 +51,7 @@ class TrimPropertyTest {
   void theBalanceHoldsAboutEveryPoint() {
     Craft craft = new Craft(PLAIN.build());
     BalanceModel model = new BalanceModel(craft, Responses.tabulated(craft));
-    Balance b = new TrimSolver(model, TrimLimits.CHOSEN).find(22 * KMH).balance().orElseThrow();
+    Balance b = new TrimSolver(model, RideLimits.CHOSEN).find(22 * KMH).balance().orElseThrow();
     double s = b.footPressure();
     double deckPitch = b.pitch() + craft.deck().baseAngle();
     double ahead = craft.deck().footingAhead(b.pitch()) + s * Math.cos(deckPitch);

@@ -28,14 +28,24 @@ import tools.jackson.databind.node.ObjectNode;
 public final class SchemaBook {
   private static final String CASE_ID = "urn:trimwright:case:1";
   private static final String WING_ID = "urn:trimwright:wing:1";
+  private static final String LIMITS_ID = "urn:trimwright:limits:1";
   private static final Map<String, String> TEXTS =
-      Map.of(CASE_ID, resource("case.schema.json"), WING_ID, resource("wing.schema.json"));
+      Map.of(
+          CASE_ID,
+          resource("case.schema.json"),
+          WING_ID,
+          resource("wing.schema.json"),
+          LIMITS_ID,
+          resource("limits.schema.json"));
 
   /** The schema of case files. */
   public static final SchemaBook CASE = new SchemaBook(CASE_ID);
 
   /** The schema of wing files. */
   public static final SchemaBook WING = new SchemaBook(WING_ID);
+
+  /** The schema of limits files. */
+  public static final SchemaBook LIMITS = new SchemaBook(LIMITS_ID);
 
   private final Map<String, JsonNode> documents = new LinkedHashMap<>();
   private final JsonNode root;
