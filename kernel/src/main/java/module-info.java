@@ -16,6 +16,7 @@ module trimwright.kernel {
   exports trimwright.kernel.surface;
   exports trimwright.kernel.rig;
   exports trimwright.kernel.trim;
+  exports trimwright.kernel.turn;
   exports trimwright.kernel.quick;
   exports trimwright.kernel.cause;
   exports trimwright.kernel.band;

@@ -1,7 +1,5 @@
 package trimwright.kernel.surface;
 
-import java.util.OptionalDouble;
-
 /**
  * One whole surface as a grid of points in foil axes, for {@link TurnLattice}: both halves of a
  * wing from port to starboard, or a mast from its foot up to the surface of the water. Coordinates
@@ -143,16 +141,5 @@ final class TurnSheet {
     to[3 * i] = x;
     to[3 * i + 1] = y;
     to[3 * i + 2] = z;
-  }
-
-  /** Depth of the highest point of either tip's quarter chord, below a plane through the datum. */
-  OptionalDouble highest(TurnMotion motion) {
-    double[] at = new double[3];
-    double least = Double.POSITIVE_INFINITY;
-    for (int e = 0; e <= count; e += count) {
-      motion.place(bound[0][3 * e], bound[0][3 * e + 1], bound[0][3 * e + 2], at, 0);
-      least = Math.min(least, at[2]);
-    }
-    return OptionalDouble.of(least);
   }
 }
