@@ -14,10 +14,12 @@ module trimwright.kernel {
   exports trimwright.kernel.layer;
   exports trimwright.kernel.section;
   exports trimwright.kernel.surface;
+  exports trimwright.kernel.propel;
   exports trimwright.kernel.rig;
   exports trimwright.kernel.trim;
   exports trimwright.kernel.turn;
   exports trimwright.kernel.quick;
   exports trimwright.kernel.cause;
+  exports trimwright.kernel.range;
   exports trimwright.kernel.band;
 }

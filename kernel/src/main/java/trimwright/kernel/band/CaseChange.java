@@ -109,7 +109,8 @@ interface CaseChange {
                                 b.energy(),
                                 b.usableShare(),
                                 which == 1 ? b.massCentreAhead() + by : b.massCentreAhead(),
-                                b.massCentreBelowDeck())),
+                                b.massCentreBelowDeck(),
+                                b.cells())),
                 s.mast(),
                 s.drive(),
                 s.fuselage(),
@@ -177,7 +178,8 @@ interface CaseChange {
         d.efficiency(),
         d.mass() * (1 + n[3]),
         d.massAboveAxis(),
-        d.volume());
+        d.volume(),
+        d.powerplant());
   }
 
   /** Moves a number of the fuselage: 0 front wing's place, 1 stabilizer's, 2 mass (by a share). */

@@ -1,9 +1,11 @@
 package trimwright.kernel.band;
 
 import java.util.Optional;
+import trimwright.kernel.propel.PowerBasis;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.FittedWing;
 import trimwright.kernel.rig.ModelFactors;
+import trimwright.kernel.rig.Propulsion;
 import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.section.Section;
 
@@ -296,11 +298,17 @@ public enum Input {
     return switch (this) {
       case FRONT_WING_ZERO_LIFT -> zeroLift(rideCase.setup().frontWing());
       case STABILIZER_ZERO_LIFT -> zeroLift(rideCase.setup().stabilizer());
-      case DRIVE_EFFICIENCY ->
-          rideCase.setup().drive().orElseThrow().efficiency() > 0
-              ? Tolerance.EFFICIENCY_GIVEN
-              : tolerance;
+      case DRIVE_EFFICIENCY -> efficiency(Propulsion.find(rideCase).orElseThrow().basis());
       default -> tolerance;
+    };
+  }
+
+  private static Tolerance efficiency(PowerBasis basis) {
+    return switch (basis) {
+      case ESTIMATED -> Tolerance.EFFICIENCY_ESTIMATED;
+      case GIVEN_EFFICIENCY -> Tolerance.EFFICIENCY_GIVEN;
+      case SERIES -> Tolerance.EFFICIENCY_SERIES;
+      case OPEN_WATER -> Tolerance.EFFICIENCY_OPEN_WATER;
     };
   }
 

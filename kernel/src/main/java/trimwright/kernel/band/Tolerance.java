@@ -1,5 +1,7 @@
 package trimwright.kernel.band;
 
+import trimwright.kernel.propel.PowerBasis;
+
 /**
  * The table of tolerances: one standard deviation for each kind of input and each way of knowing
  * it. All are chosen unless a source stands beside them; the reasons are common workshop practice.
@@ -93,14 +95,17 @@ enum Tolerance {
   /** Immersion of the front wing [m]: riders hold it within a few centimetres. */
   IMMERSION(30e-3),
 
-  /**
-   * Drive efficiency, as a share [1]: where none is given it is 0.6 of the ideal disc's, common
-   * practice without a source (propeller 0.75, motor and controller 0.8, each within a tenth).
-   */
-  EFFICIENCY_ESTIMATED(0.1),
+  /** Drive efficiency that is estimated, as a share [1], see {@link PowerBasis#ESTIMATED}. */
+  EFFICIENCY_ESTIMATED(PowerBasis.ESTIMATED.deviation()),
 
   /** Drive efficiency that was given, as a share [1]. */
-  EFFICIENCY_GIVEN(0.04),
+  EFFICIENCY_GIVEN(PowerBasis.GIVEN_EFFICIENCY.deviation()),
+
+  /** Drive efficiency by blades of a published series, as a share [1]. */
+  EFFICIENCY_SERIES(PowerBasis.SERIES.deviation()),
+
+  /** Drive efficiency by a measured propeller table, as a share [1]. */
+  EFFICIENCY_OPEN_WATER(PowerBasis.OPEN_WATER.deviation()),
 
   /**
    * Zero-lift angle of a section by its method [rad]. Checks of six cambered sections at Reynolds

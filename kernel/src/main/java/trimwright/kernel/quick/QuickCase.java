@@ -1,9 +1,10 @@
 package trimwright.kernel.quick;
 
 import java.util.Optional;
+import trimwright.kernel.propel.Powertrain;
 import trimwright.kernel.rig.Craft;
-import trimwright.kernel.rig.Drive;
 import trimwright.kernel.rig.Footing;
+import trimwright.kernel.rig.Propulsion;
 import trimwright.kernel.rig.Rider;
 import trimwright.kernel.rig.ThrustLine;
 
@@ -19,6 +20,7 @@ public final class QuickCase {
   private final ThrustLine thrustLine;
   private final Footing footing;
   private final double riderWeight;
+  private final Optional<Powertrain> powertrain;
 
   /**
    * A case.
@@ -30,6 +32,7 @@ public final class QuickCase {
     thrustLine = new ThrustLine(craft);
     riderWeight = craft.rideCase().rider().allMass() * Craft.GRAVITY;
     footing = new Footing(craft.deck(), riderWeight);
+    powertrain = Propulsion.find(craft.rideCase());
   }
 
   /**
@@ -63,8 +66,8 @@ public final class QuickCase {
     return craft;
   }
 
-  Optional<Drive> drive() {
-    return craft.rideCase().setup().drive();
+  Optional<Powertrain> powertrain() {
+    return powertrain;
   }
 
   ThrustLine thrustLine() {

@@ -3,10 +3,9 @@ package trimwright.kernel.quick;
 import java.util.Optional;
 import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.frame.PlaneForce;
+import trimwright.kernel.propel.Powertrain;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.CraftDrags;
-import trimwright.kernel.rig.Drive;
-import trimwright.kernel.rig.Propulsion;
 import trimwright.kernel.trim.NoTrimReason;
 
 /**
@@ -156,11 +155,8 @@ public final class QuickSpeed {
             * craft.massOnDeck()
             * Math.cos(pitch + craft.deck().baseAngle())
             / of.footing().lever(at, friction);
-    Optional<Drive> drive = of.drive();
-    double power =
-        drive.isPresent()
-            ? Propulsion.electricPower(drive.get(), thrust, speed, craft.rideCase().water())
-            : 0;
+    Optional<Powertrain> drive = of.powertrain();
+    double power = drive.isPresent() ? drive.get().electricPower(thrust, speed) : 0;
     return new QuickBalance(
         pitch,
         thrust,
@@ -175,8 +171,8 @@ public final class QuickSpeed {
     if (b.stallMargin() < 0 || b.pitch() < loads.lowestPitch()) {
       return Optional.of(NoTrimReason.STALLED);
     }
-    Optional<Drive> drive = of.drive();
-    if (drive.isPresent() && b.power() > drive.get().maximumPower()) {
+    Optional<Powertrain> drive = of.powertrain();
+    if (drive.isPresent() && !drive.get().gives(b.thrust(), speed)) {
       return Optional.of(NoTrimReason.THRUST_SHORT);
     }
     if (b.footShare() < 0 || b.footShare() > 1) {

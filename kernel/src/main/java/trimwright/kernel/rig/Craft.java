@@ -121,6 +121,17 @@ public final class Craft {
     return new Craft(rideCase, wings.get(0).size(), wings.get(1).size(), changed);
   }
 
+  /**
+   * The same craft in another wind.
+   *
+   * @param headWind [m/s], positive against the rider
+   * @return the craft
+   */
+  public Craft withHeadWind(double headWind) {
+    return new Craft(
+        rideCase.withHeadWind(headWind), wings.get(0).size(), wings.get(1).size(), dragFactor);
+  }
+
   private Moments weigh(Setup s) {
     Board board = s.board();
     Moments sum =

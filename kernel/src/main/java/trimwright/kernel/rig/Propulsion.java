@@ -1,51 +1,109 @@
 package trimwright.kernel.rig;
 
+import java.util.Optional;
+import trimwright.kernel.frame.Attitude;
+import trimwright.kernel.propel.BladeCavitation;
+import trimwright.kernel.propel.Blades;
+import trimwright.kernel.propel.DiscPowertrain;
+import trimwright.kernel.propel.DriveLimits;
+import trimwright.kernel.propel.Electrics;
+import trimwright.kernel.propel.MeasuredPropeller;
+import trimwright.kernel.propel.OpenWater;
+import trimwright.kernel.propel.Powerplant;
+import trimwright.kernel.propel.Powertrain;
+import trimwright.kernel.propel.PropellerDepth;
+import trimwright.kernel.propel.Screw;
+import trimwright.kernel.propel.ScrewPowertrain;
+import trimwright.kernel.propel.SeriesPropeller;
 import trimwright.kernel.water.Water;
 
-/** From thrust to electric power, as far as no ride and no propeller curve has told better. */
+/** What drives a case: its drive, battery and water put together. */
 public final class Propulsion {
-  /**
-   * Share of the ideal disc's efficiency that propeller, motor and controller reach together: about
-   * 0.75 of the ideal for a small propeller and 0.8 for motor and controller. Common practice, no
-   * source.
-   */
-  private static final double REAL_OVER_IDEAL = 0.6;
+  /** Standard atmosphere at sea level (ISO 2533) [Pa]. */
+  private static final double ATMOSPHERE = 101_325;
 
   private Propulsion() {}
 
   /**
-   * Ideal efficiency of a thrusting disc, 2 / (1 + sqrt(1 + CT)) (W. J. M. Rankine 1865, R. E.
-   * Froude 1889, from memory).
+   * The drive of a case: by its measured propeller table, else by its blades as one of the
+   * B-series, else by its given efficiency, else by a share of the ideal disc.
    *
-   * @param thrustLoading CT, thrust over dynamic pressure and disc area, 0 or more [1]
-   * @return efficiency [1]
+   * @param rideCase the case
+   * @return empty where there is no drive
    */
-  public static double idealEfficiency(double thrustLoading) {
-    return 2 / (1 + Math.sqrt(1 + thrustLoading));
+  public static Optional<Powertrain> find(RideCase rideCase) {
+    return rideCase.setup().drive().map(drive -> of(drive, rideCase));
+  }
+
+  private static Powertrain of(Drive drive, RideCase rideCase) {
+    Powerplant plant = drive.powerplant();
+    Water water = rideCase.water();
+    DriveLimits limits =
+        new DriveLimits(
+            drive.maximumPower(),
+            rideCase.setup().battery().stream()
+                .flatMapToDouble(battery -> battery.pack().mostPower().stream())
+                .findFirst(),
+            plant.greatestThrust(),
+            plant.highestRevolutions());
+    double motor = plant.motorEfficiency().orElse(Electrics.CHOSEN_EFFICIENCY);
+    double diameter = drive.propellerDiameter();
+    Optional<OpenWater> propeller = openWater(plant, diameter);
+    if (propeller.isPresent()) {
+      return ScrewPowertrain.of(new Screw(propeller.get(), diameter, water), motor, limits);
+    }
+    return drive.efficiency() > 0
+        ? DiscPowertrain.given(drive.efficiency(), diameter, water.density(), limits)
+        : DiscPowertrain.estimated(motor, diameter, water.density(), limits);
+  }
+
+  private static Optional<OpenWater> openWater(Powerplant plant, double diameter) {
+    if (!plant.openWater().isEmpty()) {
+      return Optional.of(new MeasuredPropeller(plant.openWater()));
+    }
+    return plant.blades().map(b -> series(b, diameter));
+  }
+
+  private static OpenWater series(Blades blades, double diameter) {
+    return new SeriesPropeller(blades.count(), blades.pitch() / diameter, blades.areaRatio());
   }
 
   /**
-   * Electric power for a thrust.
+   * How deep the propeller runs, below the troughs of the chop. It stands at the pod's middle.
    *
-   * @param drive the drive
-   * @param thrust [N]; negative thrust costs nothing here
-   * @param speed [m/s]
-   * @param water the water
-   * @return power [W]
+   * @param craft a craft with a drive
+   * @param pitch of the fuselage [rad]
+   * @return depth of the shaft and the tips
+   * @throws java.util.NoSuchElementException if there is no drive
    */
-  public static double electricPower(Drive drive, double thrust, double speed, Water water) {
-    if (thrust <= 0) {
-      return 0;
-    }
-    return thrust * speed / efficiency(drive, thrust, speed, water);
+  public static PropellerDepth depth(Craft craft, double pitch) {
+    return new PropellerDepth(
+        shaftDepth(craft, pitch) - 0.5 * craft.rideCase().chopHeight(),
+        0.5 * craft.rideCase().setup().drive().orElseThrow().propellerDiameter());
   }
 
-  private static double efficiency(Drive drive, double thrust, double speed, Water water) {
-    if (drive.efficiency() > 0) {
-      return drive.efficiency();
-    }
-    double disc = Math.PI / 4 * drive.propellerDiameter() * drive.propellerDiameter();
-    double pressure = 0.5 * water.density() * speed * speed;
-    return REAL_OVER_IDEAL * idealEfficiency(thrust / (pressure * disc));
+  private static double shaftDepth(Craft craft, double pitch) {
+    return craft.datumDepth(pitch) - craft.podAbove(Attitude.of(pitch));
+  }
+
+  /**
+   * The thrust up to which the blades are free of harmful cavitation.
+   *
+   * @param craft a craft with a drive
+   * @param pitch of the fuselage [rad]
+   * @return thrust [N]; empty where the blades are not known
+   * @throws java.util.NoSuchElementException if there is no drive
+   */
+  public static Optional<Double> cavitationThrust(Craft craft, double pitch) {
+    Drive drive = craft.rideCase().setup().drive().orElseThrow();
+    Water water = craft.rideCase().water();
+    double pressure =
+        ATMOSPHERE
+            + water.density() * Craft.GRAVITY * shaftDepth(craft, pitch)
+            - water.vapourPressure();
+    return drive
+        .powerplant()
+        .blades()
+        .map(b -> BladeCavitation.thrustLimit(b, drive.propellerDiameter(), pressure));
   }
 }

@@ -56,4 +56,15 @@ public record RideCase(
     return new RideCase(
         water, airDensity, headWind, chopHeight, rider, setup, immersion, pullAboveDeck, others);
   }
+
+  /**
+   * The same case in another wind.
+   *
+   * @param other head wind [m/s], positive against the rider
+   * @return the case
+   */
+  public RideCase withHeadWind(double other) {
+    return new RideCase(
+        water, airDensity, other, chopHeight, rider, setup, immersion, pullAboveDeck, limits);
+  }
 }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import trimwright.kernel.propel.Powertrain;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.surface.SurfaceResponse;
@@ -24,6 +25,8 @@ import trimwright.kernel.surface.SurfaceResponse;
  */
 public final class CaseSolver {
   private final RideCase rideCase;
+  private final Craft craft;
+  private final SurfaceResponse response;
   private final TrimSolver solver;
 
   /** Made when first asked for; complete when it can be seen. */
@@ -31,6 +34,8 @@ public final class CaseSolver {
 
   private CaseSolver(Craft craft, SurfaceResponse response) {
     rideCase = craft.rideCase();
+    this.craft = craft;
+    this.response = response;
     solver = new TrimSolver(new BalanceModel(craft, response), rideCase.limits());
   }
 
@@ -102,6 +107,34 @@ public final class CaseSolver {
     if (!(speed > 0) || !Double.isFinite(speed)) {
       throw new IllegalArgumentException("speed must be above 0 m/s, was " + speed + " m/s");
     }
+  }
+
+  /**
+   * Electric power of the trim at a speed, without all that {@link #trim} says about it.
+   *
+   * @param speed through the water [m/s], above 0
+   * @return [W]; empty where there is no trim or no drive
+   * @throws IllegalArgumentException if the speed is not above 0
+   */
+  public OptionalDouble findPower(double speed) {
+    requireAboveZero(speed);
+    TrimSolver.Found found = solver.find(speed);
+    return found.trimmed() ? solver.power(found.balance().orElseThrow()) : OptionalDouble.empty();
+  }
+
+  /** The drive in its water, where there is one. */
+  public Optional<Powertrain> findPowertrain() {
+    return solver.powertrain();
+  }
+
+  /**
+   * The same case in another wind: nothing under water is computed anew.
+   *
+   * @param headWind [m/s], positive against the rider
+   * @return a solver
+   */
+  public CaseSolver withHeadWind(double headWind) {
+    return new CaseSolver(craft.withHeadWind(headWind), response);
   }
 
   /**

@@ -6,9 +6,9 @@ import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.frame.PlaneForce;
 import trimwright.kernel.limit.RideLimits;
 import trimwright.kernel.numeric.Roots;
+import trimwright.kernel.propel.Powertrain;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.Deck;
-import trimwright.kernel.rig.Drive;
 import trimwright.kernel.rig.Propulsion;
 import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.rig.Rider;
@@ -42,10 +42,12 @@ final class TrimSolver {
 
   private final BalanceModel model;
   private final LimitCheck limits;
+  private final Optional<Powertrain> powertrain;
 
   TrimSolver(BalanceModel model, RideLimits limits) {
     this.model = model;
     this.limits = new LimitCheck(model, limits);
+    powertrain = Propulsion.find(model.craft().rideCase());
   }
 
   /** What a speed gives, before anything is said about it. */
@@ -117,8 +119,7 @@ final class TrimSolver {
     if (stallReserve(b) < 0) {
       return Optional.of(NoTrimReason.STALLED);
     }
-    Optional<Drive> drive = model.craft().rideCase().setup().drive();
-    if (drive.isPresent() && power(b, drive.get()) > drive.get().maximumPower()) {
+    if (powertrain.isPresent() && !powertrain.get().gives(b.thrust(), b.speed())) {
       return Optional.of(NoTrimReason.THRUST_SHORT);
     }
     double share = footShare(b);
@@ -169,10 +170,6 @@ final class TrimSolver {
     Rider r = c.rider();
     double share = footShare(b);
     double q = b.at().dynamicPressure();
-    OptionalDouble power =
-        c.setup().drive().isPresent()
-            ? OptionalDouble.of(power(b, c.setup().drive().get()))
-            : OptionalDouble.empty();
     Stability s = stability(b);
     MomentTerms terms = model.terms(b, b.footPressure());
     PlaneForce foil = b.withoutFeet();
@@ -193,7 +190,7 @@ final class TrimSolver {
         (1 - share) * r.stance(),
         b.thrust(),
         b.resistance(),
-        power,
+        power(b),
         b.frontWing().up(),
         b.stabilizer().up(),
         b.frontWing().up() / (q * c.setup().frontWing().shape().area()),
@@ -312,13 +309,20 @@ final class TrimSolver {
   double slack(Balance b) {
     double least = limits.slack(b, footShare(b), stallMargin(b), stability(b).foil);
     least = Math.min(least, stallReserve(b));
-    Optional<Drive> drive = model.craft().rideCase().setup().drive();
-    return drive.isPresent()
-        ? Math.min(least, 1 - power(b, drive.get()) / drive.get().maximumPower())
+    return powertrain.isPresent()
+        ? Math.min(least, powertrain.get().slack(b.thrust(), b.speed()))
         : least;
   }
 
-  private double power(Balance b, Drive drive) {
-    return Propulsion.electricPower(drive, b.thrust(), b.speed(), model.craft().rideCase().water());
+  /** Electric power of a balance [W], where there is a drive. */
+  OptionalDouble power(Balance b) {
+    return powertrain.isPresent()
+        ? OptionalDouble.of(powertrain.get().electricPower(b.thrust(), b.speed()))
+        : OptionalDouble.empty();
+  }
+
+  /** The drive, where there is one. */
+  Optional<Powertrain> powertrain() {
+    return powertrain;
   }
 }
