@@ -73,6 +73,7 @@ final class CaseChecks {
     }
     setup.findGroup("board").ifPresent(this::volume);
     wingsApart(setup);
+    DriveChecks.run(setup, findings);
   }
 
   private static double height(Optional<Values> wing) {

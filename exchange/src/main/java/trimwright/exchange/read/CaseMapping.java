@@ -8,6 +8,11 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import trimwright.exchange.read.internal.Values;
 import trimwright.kernel.band.KnownBy;
+import trimwright.kernel.propel.Blades;
+import trimwright.kernel.propel.Cells;
+import trimwright.kernel.propel.OpenWaterRow;
+import trimwright.kernel.propel.Powerplant;
+import trimwright.kernel.range.WayHome;
 import trimwright.kernel.rig.Battery;
 import trimwright.kernel.rig.Board;
 import trimwright.kernel.rig.Drive;
@@ -33,7 +38,7 @@ final class CaseMapping {
         water.get("wind_kmh"),
         water.get("chop_height_m"),
         rider(root.getGroup("rider")),
-        setup(root.getGroup("setup"), frontWing, stabilizer),
+        setup(root.getGroup("setup"), water.get("temperature_c"), frontWing, stabilizer),
         root.getGroup("ride").get("mast_immersion_mm"),
         root.findGroup("pull")
             .map(pull -> pull.find("height_above_deck_mm"))
@@ -56,7 +61,13 @@ final class CaseMapping {
             .findGroup("drive")
             .map(drive -> drive.find("throttle_ramp_s"))
             .orElse(OptionalDouble.empty()),
-        parts);
+        parts,
+        root.getGroup("ride")
+            .findGroup("home")
+            .map(
+                home ->
+                    new WayHome(
+                        home.get("distance_km"), home.get("current_kmh"), home.get("wind_kmh"))));
   }
 
   static Finish finish(Values part) {
@@ -99,10 +110,11 @@ final class CaseMapping {
         rider.get("wished_pitch_deg"));
   }
 
-  private static Setup setup(Values setup, WingShape frontWing, WingShape stabilizer) {
+  private static Setup setup(
+      Values setup, double waterTemperature, WingShape frontWing, WingShape stabilizer) {
     return new Setup(
         board(setup.getGroup("board")),
-        setup.findGroup("battery").map(CaseMapping::battery),
+        setup.findGroup("battery").map(b -> battery(b, waterTemperature)),
         mast(setup.getGroup("mast")),
         setup.findGroup("drive").map(CaseMapping::drive),
         fuselage(setup.getGroup("fuselage")),
@@ -123,13 +135,18 @@ final class CaseMapping {
         board.get("track_mm"));
   }
 
-  private static Battery battery(Values battery) {
+  private static Battery battery(Values battery, double waterTemperature) {
     return new Battery(
         battery.get("mass_kg"),
         battery.get("energy_wh"),
         battery.get("usable_share"),
         battery.get("mass_centre_mm"),
-        battery.get("mass_below_deck_mm"));
+        battery.get("mass_below_deck_mm"),
+        new Cells(
+            battery.find("temperature_c").orElse(waterTemperature),
+            battery.find("voltage_v"),
+            battery.find("resistance_mohm"),
+            battery.find("max_current_a")));
   }
 
   private static Mast mast(Values mast) {
@@ -157,7 +174,26 @@ final class CaseMapping {
         drive.find("efficiency").orElse(0),
         drive.get("mass_kg"),
         drive.get("mass_above_axis_mm"),
-        drive.get("volume_l"));
+        drive.get("volume_l"),
+        powerplant(drive));
+  }
+
+  private static Powerplant powerplant(Values drive) {
+    return new Powerplant(
+        drive
+            .findGroup("propeller")
+            .map(p -> new Blades((int) p.get("blades"), p.get("pitch_mm"), p.get("area_ratio"))),
+        drive.listGroups("open_water").stream()
+            .map(
+                row ->
+                    new OpenWaterRow(
+                        row.get("advance_ratio"),
+                        row.get("thrust_coefficient"),
+                        row.get("torque_coefficient")))
+            .toList(),
+        drive.find("motor_efficiency"),
+        drive.find("max_thrust_n"),
+        drive.find("max_rpm"));
   }
 
   private static Fuselage fuselage(Values fuselage) {

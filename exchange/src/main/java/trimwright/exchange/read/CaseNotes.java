@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import trimwright.kernel.band.Knowledge;
 import trimwright.kernel.band.KnownBy;
 import trimwright.kernel.band.Origin;
+import trimwright.kernel.range.WayHome;
 
 /**
  * What a case file says that the trim does not read, but people and later steps do.
@@ -17,6 +18,7 @@ import trimwright.kernel.band.Origin;
  * @param stabilizerMounting side of the fuselage on which the stabilizer is bolted
  * @param throttleRamp time in which the throttle goes from nothing to full or back [s]
  * @param parts notes of each part that the setup has
+ * @param home the way home that the battery must reach for
  */
 public record CaseNotes(
     Skill skill,
@@ -24,7 +26,8 @@ public record CaseNotes(
     OptionalDouble measuredPitch,
     Mounting stabilizerMounting,
     OptionalDouble throttleRamp,
-    Map<Part, PartNotes> parts) {
+    Map<Part, PartNotes> parts,
+    Optional<WayHome> home) {
   /** Copies the map. */
   public CaseNotes {
     parts = Map.copyOf(parts);

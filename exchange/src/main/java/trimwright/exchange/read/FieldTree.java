@@ -36,7 +36,9 @@ record FieldTree(String heading, String title, boolean optional) {
   }
 
   private FieldNode group(String path, JsonNode schema, boolean required) {
-    Set<String> needed = needed(schema);
+    // What a group needs that may be left out within its part need not be given either.
+    boolean inside = !path.equals(heading) && !path.contains("*") && !required;
+    Set<String> needed = inside ? Set.of() : needed(schema);
     Map<String, FieldNode> children = new LinkedHashMap<>();
     for (Map.Entry<String, JsonNode> property : schema.path("properties").properties()) {
       String name = property.getKey();

@@ -9,8 +9,8 @@ import java.util.Map;
  * between page and server always carry the metric ones; imperial exists where a person reads or
  * types.
  *
- * <p>Degrees, percent, watts, watt hours, seconds, litres and grams of salt per kilogram are the
- * same in both.
+ * <p>Degrees, percent, watts, watt hours, volts, amperes, milliohms, revolutions, seconds, litres
+ * and grams of salt per kilogram are the same in both.
  */
 public enum Measures {
   /** Kilometres per hour, millimetres, kilograms, newtons, degrees Celsius. */
@@ -42,6 +42,7 @@ public enum Measures {
     targets.put(Unit.SQUARE_CENTIMETRE, new Target(0, Unit.SQUARE_INCH, 0));
     targets.put(Unit.SQUARE_METRE, new Target(2, Unit.SQUARE_FOOT, 1));
     targets.put(Unit.KILOMETRE_PER_HOUR, new Target(1, Unit.MILE_PER_HOUR, 1));
+    targets.put(Unit.KILOMETRE, new Target(1, Unit.MILE, 1));
     targets.put(Unit.KILOGRAM, new Target(0, Unit.POUND, 0));
     targets.put(Unit.KILOGRAM_PER_CUBIC_METRE, new Target(3, Unit.POUND_PER_CUBIC_FOOT, 4));
     targets.put(Unit.NEWTON, new Target(0, Unit.POUND_FORCE, 0));
@@ -54,6 +55,10 @@ public enum Measures {
     targets.put(Unit.GRAM_PER_KILOGRAM, new Target(1, Unit.GRAM_PER_KILOGRAM, 1));
     targets.put(Unit.WATT, new Target(0, Unit.WATT, 0));
     targets.put(Unit.WATT_HOUR, new Target(0, Unit.WATT_HOUR, 0));
+    targets.put(Unit.VOLT, new Target(0, Unit.VOLT, 0));
+    targets.put(Unit.AMPERE, new Target(0, Unit.AMPERE, 0));
+    targets.put(Unit.MILLIOHM, new Target(0, Unit.MILLIOHM, 0));
+    targets.put(Unit.REVOLUTION_PER_MINUTE, new Target(0, Unit.REVOLUTION_PER_MINUTE, 0));
     targets.put(Unit.SECOND, new Target(2, Unit.SECOND, 2));
     return targets;
   }

@@ -31,6 +31,8 @@ public enum Unit {
   LITRE("l", 1, 1000, 0, "m³"),
   /** Kilometre per hour to metre per second. Source: SI brochure, table 8: 1 h = 3600 s. */
   KILOMETRE_PER_HOUR("km/h", 1000, 3600, 0, "m/s"),
+  /** Mile to metre: 1609.344 m exactly. Source: NIST SP 811, B.8. */
+  MILE("mi", 1609.344, 1, 0, "m"),
   /** Knot to metre per second: one nautical mile of 1852 m per hour. Source: NIST SP 811, B.8. */
   KNOT("kn", 1852, 3600, 0, "m/s"),
   /** Mile per hour to metre per second: 1609.344 m per hour. Source: NIST SP 811, B.8. */
@@ -55,6 +57,16 @@ public enum Unit {
   WATT("W", 1, 1, 0, "W"),
   /** Second, the SI unit itself. Source: SI brochure, table 2. */
   SECOND("s", 1, 1, 0, "s"),
+  /** Volt, the SI unit itself. Source: SI brochure, table 4. */
+  VOLT("V", 1, 1, 0, "V"),
+  /** Ampere, the SI unit itself. Source: SI brochure, table 2. */
+  AMPERE("A", 1, 1, 0, "A"),
+  /** Milliohm to ohm. Source: SI brochure, tables 4 and 7 (prefix milli). */
+  MILLIOHM("mΩ", 1, 1000, 0, "Ω"),
+  /**
+   * Revolution per minute to revolutions per second. Source: SI brochure, table 8: 1 min = 60 s.
+   */
+  REVOLUTION_PER_MINUTE("rpm", 1, 60, 0, "1/s"),
   /** Newton, the SI unit itself. Source: SI brochure, table 4. */
   NEWTON("N", 1, 1, 0, "N"),
   /**

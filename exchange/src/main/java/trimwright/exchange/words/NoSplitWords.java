@@ -197,14 +197,9 @@ final class NoSplitWords {
   }
 
   private String limit(NoTrim outcome) {
-    return outcome.reason() == NoTrimReason.THRUST_SHORT
-        ? caseFile
-            .rideCase()
-            .setup()
-            .drive()
-            .map(drive -> " The drive has " + Shown.decimals(drive.maximumPower(), 0) + " W.")
-            .orElse("")
-        : "";
+    // Of "takes 900 W, the drive has 800 W" the second half: the first has been said.
+    String takes = ReasonWords.power(caseFile, outcome);
+    return takes.isEmpty() ? "" : " " + upper(takes.substring(takes.indexOf(", ") + 2)) + ".";
   }
 
   private String speed(NoTrim outcome) {

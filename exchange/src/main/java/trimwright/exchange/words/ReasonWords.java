@@ -1,10 +1,7 @@
 package trimwright.exchange.words;
 
-import java.util.Optional;
-import java.util.OptionalDouble;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.unit.Measures;
-import trimwright.kernel.rig.Drive;
 import trimwright.kernel.trim.Limit;
 import trimwright.kernel.trim.NoTrimReason;
 import trimwright.kernel.trim.TrimOutcome;
@@ -145,17 +142,12 @@ public final class ReasonWords {
     };
   }
 
-  /** The power that would be needed and the power there is; empty where that is not the reason. */
+  /** What would be needed of the drive and what there is; empty where that is not the reason. */
   static String power(CaseFile caseFile, TrimOutcome.NoTrim none) {
-    Optional<Drive> drive = caseFile.rideCase().setup().drive();
-    OptionalDouble needed =
-        none.wouldNeed().map(TrimPoint::electricPower).orElseGet(OptionalDouble::empty);
-    return none.reason() == NoTrimReason.THRUST_SHORT && needed.isPresent() && drive.isPresent()
-        ? "takes "
-            + Shown.decimals(needed.getAsDouble(), 0)
-            + " W, the drive has "
-            + Shown.decimals(drive.get().maximumPower(), 0)
-            + " W"
+    return none.reason() == NoTrimReason.THRUST_SHORT
+        ? none.wouldNeed()
+            .map(point -> DriveLimitWords.takes(caseFile.rideCase(), point))
+            .orElse("")
         : "";
   }
 

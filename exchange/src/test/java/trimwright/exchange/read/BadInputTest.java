@@ -138,7 +138,7 @@ class BadInputTest {
             "ride:    {mast_immersion_mm: 450}",
             "ride:    450",
             "line 17: ride is 450; wanted is a group of keys (mast_immersion_mm,"
-                + " measured_pitch_deg)."),
+                + " measured_pitch_deg, home)."),
         new Row(
             "skill: linking",
             "skill: carvin",
@@ -186,7 +186,7 @@ class BadInputTest {
         new Row(
             "ride:    {mast_immersion_mm: 450}",
             "",
-            "ride is missing; wanted is a group of keys (mast_immersion_mm, measured_pitch_deg)."),
+            "ride is missing; wanted is a group of keys (mast_immersion_mm, measured_pitch_deg, home)."),
         new Row(
             "height_m: 1.78",
             "heigth_m: 1.78",

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import trimwright.kernel.propel.Cells;
 import trimwright.kernel.rig.Battery;
 import trimwright.kernel.rig.Board;
 import trimwright.kernel.rig.Drive;
@@ -47,7 +48,7 @@ class CaseReaderTest {
     assertThat(EXAMPLE.setup().board())
         .isEqualTo(new Board(14, 1.65, 0.66, 0.12, 0.095, 0.06, 0.05, 0));
     assertThat(EXAMPLE.setup().battery())
-        .isEqualTo(Optional.of(new Battery(11, 7.2e6, 0.85, 0.25, 0.05)));
+        .isEqualTo(Optional.of(new Battery(11, 7.2e6, 0.85, 0.25, 0.05, Cells.at(291.15))));
     Mast mast = EXAMPLE.setup().mast();
     assertThat(mast)
         .isEqualTo(new Mast(0.75, 0.12, 0.016, mast.baseAngle(), 0, 3.0, 0.1, 0, Finish.CLEAN));

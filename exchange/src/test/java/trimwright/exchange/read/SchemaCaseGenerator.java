@@ -42,9 +42,11 @@ public final class SchemaCaseGenerator {
   private static final Set<String> BY_HAND = Set.of("stations", "pull", "section", "name");
 
   private final Random random;
+  private final PowerCaseGenerator power;
 
   SchemaCaseGenerator(long seed) {
     random = new Random(seed);
+    power = new PowerCaseGenerator(seed);
   }
 
   /**
@@ -71,6 +73,7 @@ public final class SchemaCaseGenerator {
     if (!setup.has("drive") && random.nextBoolean()) {
       ride.set("pull", NODES.objectNode().put("height_above_deck_mm", between(0, 6000)));
     }
+    power.into(ride);
     return ride.toString();
   }
 
@@ -92,6 +95,7 @@ public final class SchemaCaseGenerator {
       }
     }
     board((ObjectNode) ride.get("setup").get("board"));
+    power.into(ride);
     return ride.toString();
   }
 
@@ -181,7 +185,9 @@ public final class SchemaCaseGenerator {
       String key = property.getKey();
       boolean required =
           schema.get("required").valueStream().anyMatch(n -> n.asString().equals(key));
-      if (BY_HAND.contains(key) || !required && random.nextBoolean()) {
+      if (BY_HAND.contains(key)
+          || PowerCaseGenerator.sets(key, required)
+          || !required && random.nextBoolean()) {
         continue;
       }
       JsonNode own = SchemaBook.CASE.resolve(property.getValue());

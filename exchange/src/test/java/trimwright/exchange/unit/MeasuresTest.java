@@ -18,6 +18,8 @@ class MeasuresTest {
     "KILOMETRE_PER_HOUR, 16.09344, mph, 10",
     "MILLIMETRE, 520.7, in, 20.5",
     "METRE, 1.778, in, 70",
+    "KILOMETRE, 16.09344, mi, 10",
+    "REVOLUTION_PER_MINUTE, 3000, rpm, 3000",
     "SQUARE_CENTIMETRE, 645.16, in², 100",
     "SQUARE_METRE, 0.09290304, ft², 1",
     "KILOGRAM, 90.718474, lb, 200",

@@ -105,7 +105,8 @@ public final class Samples {
             measuredPitch,
             Mounting.ABOVE,
             OptionalDouble.empty(),
-            Map.of());
+            Map.of(),
+            Optional.empty());
     return new CaseFile("Sample <rider> & \"board\"", Digest.of("sample"), rideCase, notes, "");
   }
 

@@ -7,16 +7,19 @@ import trimwright.exchange.unit.Unit;
 /** Keys carry their unit: the unit of a key by its ending. */
 public final class KeyUnits {
   private static final Map<String, Unit> BY_ENDING =
-      Map.of(
-          "_mm", Unit.MILLIMETRE,
-          "_cm2", Unit.SQUARE_CENTIMETRE,
-          "_l", Unit.LITRE,
-          "_deg", Unit.DEGREE,
-          "_kmh", Unit.KILOMETRE_PER_HOUR,
-          "_c", Unit.CELSIUS,
-          "_g_kg", Unit.GRAM_PER_KILOGRAM,
-          "_wh", Unit.WATT_HOUR,
-          "_percent", Unit.PERCENT);
+      Map.ofEntries(
+          Map.entry("_mm", Unit.MILLIMETRE),
+          Map.entry("_km", Unit.KILOMETRE),
+          Map.entry("_cm2", Unit.SQUARE_CENTIMETRE),
+          Map.entry("_l", Unit.LITRE),
+          Map.entry("_deg", Unit.DEGREE),
+          Map.entry("_kmh", Unit.KILOMETRE_PER_HOUR),
+          Map.entry("_c", Unit.CELSIUS),
+          Map.entry("_g_kg", Unit.GRAM_PER_KILOGRAM),
+          Map.entry("_wh", Unit.WATT_HOUR),
+          Map.entry("_mohm", Unit.MILLIOHM),
+          Map.entry("_rpm", Unit.REVOLUTION_PER_MINUTE),
+          Map.entry("_percent", Unit.PERCENT));
 
   private KeyUnits() {}
 
