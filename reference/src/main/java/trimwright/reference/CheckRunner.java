@@ -6,6 +6,7 @@ import java.util.Map;
 import trimwright.reference.topic.Computation;
 import trimwright.reference.topic.Conditions;
 import trimwright.reference.topic.FreeSurfaceChecks;
+import trimwright.reference.topic.PropellerChecks;
 import trimwright.reference.topic.SectionChecks;
 import trimwright.reference.topic.StrutChecks;
 import trimwright.reference.topic.TailChecks;
@@ -59,7 +60,8 @@ public final class CheckRunner {
             WingChecks.computations(),
             FreeSurfaceChecks.computations(),
             TailChecks.computations(),
-            StrutChecks.computations())) {
+            StrutChecks.computations(),
+            PropellerChecks.computations())) {
       topic.forEach(
           (name, computation) -> {
             if (all.put(name, computation) != null) {

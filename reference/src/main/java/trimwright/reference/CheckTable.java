@@ -10,7 +10,7 @@ import org.apache.commons.csv.CSVRecord;
 final class CheckTable {
   /** The topics, each a table of its own, in the order in which they are shown. */
   static final List<String> TOPICS =
-      List.of("water", "section", "wing", "free-surface", "tail", "strut");
+      List.of("water", "section", "wing", "free-surface", "tail", "strut", "propeller");
 
   private CheckTable() {}
 

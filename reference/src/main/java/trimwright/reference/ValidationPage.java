@@ -17,7 +17,8 @@ final class ValidationPage {
           "wing", "Wings alone, deep water",
           "free-surface", "Below the surface",
           "tail", "Wing and tail",
-          "strut", "Mast, bodies, junctions");
+          "strut", "Mast, bodies, junctions",
+          "propeller", "Propellers");
 
   private ValidationPage() {}
 
