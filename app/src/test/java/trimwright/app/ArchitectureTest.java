@@ -36,13 +36,14 @@ class ArchitectureTest {
           "section",
           "surface",
           "limit",
-          "rig",
           "propel",
+          "rig",
           "trim",
           "cause",
           "quick",
           "hull",
           "turn",
+          "range",
           "envelope",
           "band");
 

@@ -9,7 +9,7 @@ public enum NoTrimReason {
    * by wings that press ({@link TrimOutcome.NoTrim#excess}).
    */
   STALLED,
-  /** The drive has not the power. */
+  /** The drive does not give the thrust within its limits. */
   THRUST_SHORT,
   /** The foot-pressure centre would have to lie outside the feet. */
   FEET_CANNOT_REACH

@@ -221,6 +221,23 @@ class RideRangePropertyTest {
   }
 
   @Test
+  void theDriveAtEachTrimPoint() {
+    CaseSolver screw = with(d -> withPlant(d, blades(OptionalDouble.empty())), b -> b);
+    List<TrimOutcome> outcomes = speeds().stream().map(screw::trim).toList();
+    List<DrivePoint> points = DrivePoint.list(screw, outcomes);
+    assertThat(points).hasSizeGreaterThan(5);
+    for (DrivePoint point : points) {
+      assertThat(point.most().thrust()).isGreaterThan(point.thrust());
+      assertThat(point.state()).isPresent();
+      // 450 mm of immersion less 180 mm, less half of the chop, give or take the pitch.
+      assertThat(point.depth().shaft()).isBetween(0.18, 0.28);
+      assertThat(point.cavitates()).isFalse();
+    }
+    assertThat(DrivePoint.list(SOLVER, outcomes))
+        .allSatisfy(point -> assertThat(point.cavitationThrust()).isEmpty());
+  }
+
+  @Test
   void withoutDriveThereIsNoRange() {
     CaseSolver none = CaseSolver.of(ExampleCase.PLAIN.withoutDrive(OptionalDouble.empty()).build());
     assertThat(RangeSolver.find(none, List.of(none.trim(7)), Optional.empty(), 0.2)).isEmpty();
