@@ -129,7 +129,7 @@ public final class Craft {
    */
   public Craft withHeadWind(double headWind) {
     return new Craft(
-        rideCase.withHeadWind(headWind), wings.get(0).size(), wings.get(1).size(), dragFactor);
+        rideCase.withHeadWind(headWind), wings.get(0).size(), wings.get(1).size(), factors);
   }
 
   private Moments weigh(Setup s) {
