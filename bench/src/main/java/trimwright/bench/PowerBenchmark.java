@@ -78,13 +78,12 @@ public class PowerBenchmark {
   /** Best speeds and points of a solved curve. */
   @Benchmark
   public Optional<RideRange> range() {
-    return RangeSolver.find(solver, outcomes, Optional.empty(), RangeSolver.RESERVE);
+    return RangeSolver.find(solver, outcomes, Optional.empty());
   }
 
   /** The same with a way home against wind and current. */
   @Benchmark
   public Optional<RideRange> rangeWithWayHome() {
-    return RangeSolver.find(
-        solver, outcomes, Optional.of(new WayHome(3000, 0.5, 5)), RangeSolver.RESERVE);
+    return RangeSolver.find(solver, outcomes, Optional.of(new WayHome(3000, 0.5, 5)));
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import trimwright.kernel.limit.RideLimit;
 import trimwright.kernel.numeric.Roots;
 import trimwright.kernel.propel.BatteryPack;
 import trimwright.kernel.rig.Battery;
@@ -14,12 +15,6 @@ import trimwright.kernel.trim.TrimPoint;
 
 /** Finds how far and how long a case rides. */
 public final class RangeSolver {
-  /**
-   * Share of what may be used that is to be left at home. Chosen, no source: a fifth, for falls,
-   * starts and a wind that freshens.
-   */
-  public static final double RESERVE = 0.2;
-
   /** How near a best speed is found [m/s]: the ride's length hardly changes about it. */
   private static final double SPEED_TOLERANCE = 0.02;
 
@@ -48,25 +43,20 @@ public final class RangeSolver {
    * @param solver of the case
    * @param outcomes of its curve, by rising speed; best speeds are looked for between the slowest
    *     and the fastest of its trim points
-   * @param home the way home, where one is to be ridden
-   * @param reserve share of what may be used that is to be left at home, from 0 to below 1 [1]
+   * @param home the way home, where one is to be ridden, with what {@link
+   *     RideLimit#BATTERY_RESERVE} leaves of what may be used
    * @return empty where there is no drive or no battery
-   * @throws IllegalArgumentException if the reserve is not so
    */
   public static Optional<RideRange> find(
-      CaseSolver solver, List<TrimOutcome> outcomes, Optional<WayHome> home, double reserve) {
-    if (!(reserve >= 0 && reserve < 1)) {
-      throw new IllegalArgumentException("reserve must be 0 to below 1, was " + reserve);
-    }
+      CaseSolver solver, List<TrimOutcome> outcomes, Optional<WayHome> home) {
     Optional<Battery> battery = solver.rideCase().setup().battery();
     if (battery.isEmpty() || solver.findPowertrain().isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(
-        new RangeSolver(solver, battery.get().pack(), outcomes).solve(home, reserve));
+    return Optional.of(new RangeSolver(solver, battery.get().pack(), outcomes).solve(home));
   }
 
-  private RideRange solve(Optional<WayHome> home, double reserve) {
+  private RideRange solve(Optional<WayHome> home) {
     List<Optional<RangePoint>> points =
         outcomes.stream()
             .map(TrimOutcome::findPoint)
@@ -82,7 +72,7 @@ public final class RangeSolver {
         points,
         point(best(drain, trimmed)),
         point(best(v -> drain(solver, v) / v, trimmed)),
-        home.flatMap(way -> home(way, trimmed, reserve)));
+        home.flatMap(way -> home(way, trimmed)));
   }
 
   private Optional<RangePoint> point(OptionalDouble speed) {
@@ -128,7 +118,8 @@ public final class RangeSolver {
     return OptionalDouble.of(cost.applyAsDouble(between) <= least ? between : speeds.get(best));
   }
 
-  private Optional<HomeRide> home(WayHome way, List<Double> trimmed, double reserve) {
+  private Optional<HomeRide> home(WayHome way, List<Double> trimmed) {
+    double reserve = solver.rideCase().limits().of(RideLimit.BATTERY_RESERVE);
     CaseSolver back = solver.withHeadWind(way.headWind());
     DoubleUnaryOperator perMetre = v -> perMetre(back, v, v - way.current());
     OptionalDouble best = best(perMetre, trimmed);

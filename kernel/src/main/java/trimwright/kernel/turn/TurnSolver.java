@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.frame.PlaneForce;
+import trimwright.kernel.propel.Powertrain;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.Deck;
 import trimwright.kernel.rig.Mast;
@@ -53,6 +54,7 @@ public final class TurnSolver {
   private final TurnLattice lattice;
   private final List<ProfileForces> profiles;
   private final ThrustLine thrustLine;
+  private final Optional<Powertrain> powertrain;
 
   /**
    * A solver.
@@ -70,6 +72,7 @@ public final class TurnSolver {
             new ProfileForces(wings.get(0), rideCase.setup().frontWing().finish()),
             new ProfileForces(wings.get(1), rideCase.setup().stabilizer().finish()));
     thrustLine = new ThrustLine(craft);
+    powertrain = Propulsion.find(rideCase);
   }
 
   /**
@@ -263,10 +266,8 @@ public final class TurnSolver {
       margin = Math.min(margin, state.wings.get(i).stallMargin());
     }
     OptionalDouble power =
-        rideCase.setup().drive().isPresent()
-            ? OptionalDouble.of(
-                Propulsion.electricPower(
-                    rideCase.setup().drive().get(), state.thrust, at.speed, rideCase.water()))
+        powertrain.isPresent()
+            ? OptionalDouble.of(powertrain.get().electricPower(state.thrust, at.speed))
             : OptionalDouble.empty();
     return new TurnPoint(
         at.speed,

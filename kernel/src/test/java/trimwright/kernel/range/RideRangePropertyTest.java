@@ -1,7 +1,6 @@
 package trimwright.kernel.range;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -41,7 +40,7 @@ class RideRangePropertyTest {
 
   private static RideRange range(CaseSolver solver, Optional<WayHome> home) {
     List<TrimOutcome> outcomes = speeds().stream().map(solver::trim).toList();
-    return RangeSolver.find(solver, outcomes, home, RangeSolver.RESERVE).orElseThrow();
+    return RangeSolver.find(solver, outcomes, home).orElseThrow();
   }
 
   private static CaseSolver with(UnaryOperator<Drive> drive, UnaryOperator<Battery> battery) {
@@ -240,11 +239,9 @@ class RideRangePropertyTest {
   @Test
   void withoutDriveThereIsNoRange() {
     CaseSolver none = CaseSolver.of(ExampleCase.PLAIN.withoutDrive(OptionalDouble.empty()).build());
-    assertThat(RangeSolver.find(none, List.of(none.trim(7)), Optional.empty(), 0.2)).isEmpty();
-    assertThatThrownBy(() -> RangeSolver.find(SOLVER, List.of(), Optional.empty(), 1))
-        .isInstanceOf(IllegalArgumentException.class);
+    assertThat(RangeSolver.find(none, List.of(none.trim(7)), Optional.empty())).isEmpty();
     RideRange nothing =
-        RangeSolver.find(SOLVER, List.of(SOLVER.trim(1)), Optional.of(new WayHome(1, 0, 0)), 0.2)
+        RangeSolver.find(SOLVER, List.of(SOLVER.trim(1)), Optional.of(new WayHome(1, 0, 0)))
             .orElseThrow();
     assertThat(nothing.longest()).isEmpty();
     assertThat(nothing.home()).isEmpty();
