@@ -1,5 +1,6 @@
 package trimwright.command;
 
+import java.nio.file.Files;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
@@ -57,6 +58,12 @@ final class SectionCommand implements Callable<Integer> {
   /** Letters and signs are let through for the 6-series, which is refused in words of its own. */
   private static final Pattern CODE =
       Pattern.compile("(?i)naca[ _-]?(\\d+(?:\\(\\d+\\)|,\\d)?(?:[-a]-?\\d+)?(?: a=.*)?)");
+
+  /**
+   * A code of the 6-series without the word in front, as sheets often print it: no file is meant.
+   */
+  private static final Pattern SIX_SERIES =
+      Pattern.compile("(?i)6[1-7](?:\\(\\d+\\)|,\\d)?(?:-|a-?)\\d{3,4}(?: a=.*)?");
 
   private final Console console;
 
@@ -161,11 +168,18 @@ final class SectionCommand implements Callable<Integer> {
 
   private ReadSection section() {
     var code = CODE.matcher(shape);
-    if (!code.matches()) {
-      return FileInput.readSection(shape, console);
+    if (code.matches()) {
+      return coded(code.group(1));
     }
+    boolean absent = TextInput.findPath(shape).filter(Files::exists).isEmpty();
+    return absent && SIX_SERIES.matcher(shape).matches()
+        ? coded(shape)
+        : FileInput.readSection(shape, console);
+  }
+
+  private ReadSection coded(String digits) {
     try {
-      return new ReadSection(Sections.naca("naca" + code.group(1)), false, List.of());
+      return new ReadSection(Sections.naca("naca" + digits), false, List.of());
     } catch (IllegalArgumentException e) {
       throw new BadInput("SHAPE " + shape + ": " + e.getMessage() + ".");
     }

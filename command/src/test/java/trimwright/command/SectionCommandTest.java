@@ -48,6 +48,16 @@ class SectionCommandTest {
     }
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"63-412", "63a412", "64(1)-212", "66,2-215 a=0.6"})
+  void codeOfThe6SeriesWithoutTheWordIsNoMissingFile(String shape) {
+    CommandRun run = CommandRun.of("section", shape);
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.err())
+        .contains("SHAPE " + shape, "6-series", "coordinates as a file")
+        .doesNotContain("no such file");
+  }
+
   @Test
   void scuffedDragsMoreThanClean() {
     assertThat(dragAtZero("scuffed")).isGreaterThan(dragAtZero("clean"));

@@ -24,6 +24,9 @@ import trimwright.kernel.trim.TrimOutcome;
  * study per request or per thread.
  */
 public final class CaseStudy {
+  /** Speeds nearer than this are one and the same [m/s]: a twentieth of a km/h. */
+  public static final double SAME_SPEED = 0.05 / 3.6;
+
   private final CaseFile caseFile;
   private final CaseSolver solver;
 
@@ -87,6 +90,28 @@ public final class CaseStudy {
   public Bands bands(SpeedRange range) {
     return BandSolver.of(
         caseFile.rideCase(), caseFile.notes().knowledge(), range.list(), SurfaceTables.ANEW);
+  }
+
+  /**
+   * The curve with its bands, with one speed more that lies where the range has no step.
+   *
+   * @param range the speeds
+   * @param speed the one more [m/s], above 0; the range's speeds nearer to it than {@link
+   *     #SAME_SPEED} give way to it
+   * @return the curve and its bands
+   */
+  public Bands bands(SpeedRange range, double speed) {
+    List<Double> speeds =
+        DoubleStream.concat(
+                range.list().stream()
+                    .mapToDouble(Double::doubleValue)
+                    .filter(s -> Math.abs(s - speed) > SAME_SPEED),
+                DoubleStream.of(speed))
+            .sorted()
+            .boxed()
+            .toList();
+    return BandSolver.of(
+        caseFile.rideCase(), caseFile.notes().knowledge(), speeds, SurfaceTables.ANEW);
   }
 
   /**

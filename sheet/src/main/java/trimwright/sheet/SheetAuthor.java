@@ -1,13 +1,12 @@
 package trimwright.sheet;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import trimwright.desk.CaseStudy;
 import trimwright.desk.SpeedRange;
 import trimwright.exchange.picture.DeckPicture;
@@ -25,11 +24,11 @@ import trimwright.exchange.words.RuleOut;
 import trimwright.exchange.words.ShimWords;
 import trimwright.exchange.words.Shown;
 import trimwright.exchange.write.ModelVersion;
+import trimwright.kernel.band.Bands;
 import trimwright.kernel.band.PointBand;
 import trimwright.kernel.band.Quantity;
 import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.trim.Curve;
-import trimwright.kernel.trim.EvenFeetSpeed;
 import trimwright.kernel.trim.TrimOutcome;
 import trimwright.kernel.trim.TrimPoint;
 import trimwright.sheet.SheetPage.Row;
@@ -40,9 +39,6 @@ final class SheetAuthor {
   private static final double FROM_KMH = 10;
 
   private static final double TO_KMH = 40;
-
-  /** Speeds nearer than this are one and the same [m/s]: a twentieth of a km/h. */
-  private static final double SAME_SPEED = 0.05 / 3.6;
 
   /** Water denser than this is salt to a person at a counter [kg/m³]. Chosen. */
   private static final double SALT = 1010;
@@ -66,6 +62,7 @@ final class SheetAuthor {
   private final SheetChoice choice;
   private final SheetNumbers numbers;
   private final double speed;
+  private final Bands bands;
   private final Curve curve;
   private final Optional<PointBand> band;
   private final TrimOutcome outcome;
@@ -79,9 +76,13 @@ final class SheetAuthor {
     this.speed = speed;
     this.numbers = new SheetNumbers(choice.measures());
     CaseStudy study = CaseStudy.of(caseFile);
-    this.curve = study.curve(range());
+    this.bands = study.bands(range(), speed);
+    this.curve = bands.curve();
     this.outcome = study.trim(speed);
-    this.band = study.band(speed);
+    this.band =
+        bands
+            .points()
+            .get(curve.outcomes().stream().map(TrimOutcome::speed).toList().indexOf(speed));
     this.cause = CauseWords.of(caseFile, study.cause(speed), choice.measures());
     this.carried = CaseCode.of(caseFile);
     this.code =
@@ -219,26 +220,37 @@ final class SheetAuthor {
     List<Row> rows = new ArrayList<>();
     double wished = caseFile.rideCase().rider().wishedSpeed();
     rows.add(new Row("You wish for", numbers.speed(wished), true));
-    if (Math.abs(speed - wished) > SAME_SPEED) {
+    if (Math.abs(speed - wished) > CaseStudy.SAME_SPEED) {
       rows.add(new Row("This sheet is for", numbers.speed(speed), true));
     }
     List<String> even =
-        curve.evenFeetSpeeds().stream().map(EvenFeetSpeed::speed).map(numbers::speed).toList();
+        IntStream.range(0, curve.evenFeetSpeeds().size())
+            .mapToObj(
+                i ->
+                    numbers.speed(
+                        curve.evenFeetSpeeds().get(i).speed(), bands.evenFeetSpeeds().get(i)))
+            .toList();
     rows.add(row("Even feet", even.isEmpty() ? "at no speed" : String.join(" and ", even)));
     rows.add(
         row(
             "Deck level",
             curve.levelSpeed().isPresent()
-                ? numbers.speed(curve.levelSpeed().getAsDouble())
+                ? numbers.speed(curve.levelSpeed().getAsDouble(), bands.levelSpeed())
                 : "at no speed"));
     rows.add(
         row(
             "Slowest inside the limits",
-            curve.rideableWindow().map(w -> numbers.speed(w.from())).orElse("none")));
+            curve
+                .rideableWindow()
+                .map(w -> numbers.speed(w.from(), bands.rideableFrom()))
+                .orElse("none")));
     rows.add(
         row(
             "Fastest inside the limits",
-            curve.rideableWindow().map(w -> numbers.speed(w.to())).orElse("none")));
+            curve
+                .rideableWindow()
+                .map(w -> numbers.speed(w.to(), bands.rideableTo()))
+                .orElse("none")));
     outcome.findPoint().ifPresent(point -> rows.addAll(state(point)));
     return rows;
   }
@@ -260,7 +272,14 @@ final class SheetAuthor {
                 + reach(Quantity.FOOT_SHARE, 100, 0).map(r -> " " + r).orElse("")
                 + "\u00a0%"));
     rows.add(row("Back foot", numbers.mass(point.backLeg())));
-    point.electricPower().ifPresent(power -> rows.add(row("Power", numbers.watts(power))));
+    point
+        .electricPower()
+        .ifPresent(
+            power ->
+                rows.add(
+                    row(
+                        "Power",
+                        numbers.watts(power, band.flatMap(b -> b.find(Quantity.ELECTRIC_POWER))))));
     rows.add(row("To the stall", Shown.decimals(Shown.degrees(point.stallMargin()), 1) + "°"));
     return rows;
   }
@@ -268,12 +287,7 @@ final class SheetAuthor {
   /** How far off a number may be, rounded up, in units of so many per SI unit. */
   private Optional<String> reach(Quantity quantity, double unit, int decimals) {
     return band.flatMap(b -> b.find(quantity))
-        .map(
-            spread ->
-                "±"
-                    + BigDecimal.valueOf(unit * spread.reach())
-                        .setScale(decimals, RoundingMode.UP)
-                        .toPlainString());
+        .map(spread -> SheetNumbers.reach(unit * spread.reach(), decimals));
   }
 
   private static Row row(String name, String value) {

@@ -1,9 +1,12 @@
 package trimwright.sheet;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
 import trimwright.exchange.unit.Measures;
 import trimwright.exchange.unit.Unit;
 import trimwright.exchange.words.Shown;
+import trimwright.kernel.band.Spread;
 
 /**
  * Numbers as the sheet prints them, held to their units by a space that does not break.
@@ -22,6 +25,19 @@ record SheetNumbers(Measures measures) {
 
   String speed(double speed) {
     return bareSpeed(speed) + HOLD + speedUnit();
+  }
+
+  /** A speed [m/s] with how far off it may be, where that is known. */
+  String speed(double speed, Optional<Spread> band) {
+    Unit shown = measures.unit(Unit.KILOMETRE_PER_HOUR);
+    return band.map(
+            spread ->
+                bareSpeed(speed)
+                    + HOLD
+                    + reach(shown.fromSi(spread.reach()), 1)
+                    + HOLD
+                    + speedUnit())
+        .orElseGet(() -> speed(speed));
   }
 
   String speedUnit() {
@@ -58,6 +74,18 @@ record SheetNumbers(Measures measures) {
 
   String watts(double power) {
     return Shown.decimals(power, 0) + HOLD + "W";
+  }
+
+  /** A power [W] with how far off it may be, where that is known. */
+  String watts(double power, Optional<Spread> band) {
+    return band.map(
+            spread -> Shown.decimals(power, 0) + HOLD + reach(spread.reach(), 0) + HOLD + "W")
+        .orElseGet(() -> watts(power));
+  }
+
+  /** How far off a number may be: rounded up, so that the band printed is never too narrow. */
+  static String reach(double reach, int decimals) {
+    return "±" + BigDecimal.valueOf(reach).setScale(decimals, RoundingMode.UP).toPlainString();
   }
 
   /** An energy [J]. */

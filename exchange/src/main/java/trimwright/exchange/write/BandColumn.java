@@ -38,6 +38,9 @@ record BandColumn(String name, int decimals, Quantity quantity, DoubleUnaryOpera
           new BandColumn("stabilizer_lift_n", 1, Quantity.STABILIZER_LIFT, AS_IT_IS),
           new BandColumn("stall_margin_deg", 2, Quantity.STALL_MARGIN, Shown::degrees));
 
+  /** The numbers whose bands are split into what makes them: pitch, foot share, electric power. */
+  static final List<BandColumn> EXPLAINED = List.of(ALL.get(0), ALL.get(1), ALL.get(6));
+
   Optional<Spread> find(Optional<PointBand> band) {
     return band.flatMap(b -> b.find(quantity));
   }

@@ -107,14 +107,14 @@ public final class CurveWriter {
     parts(fields, band);
   }
 
-  /** What makes the bands of pitch and foot share, the largest first. */
+  /** What makes the bands of pitch, foot share and electric power, the largest first. */
   private static void parts(JsonFields fields, Optional<PointBand> band) {
     if (band.isEmpty()) {
       fields.none(PARTS);
       return;
     }
     JsonFields parts = fields.object(PARTS);
-    for (BandColumn column : BandColumn.ALL.subList(0, 2)) {
+    for (BandColumn column : BandColumn.EXPLAINED) {
       parts.list(
           column.name(),
           column.find(band).map(Spread::parts).orElse(List.of()).stream()

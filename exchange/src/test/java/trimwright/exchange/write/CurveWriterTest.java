@@ -184,6 +184,8 @@ class CurveWriterTest {
     assertThat(part.get("input").stringValue()).isEqualTo("downwash");
     assertThat(part.get("variance_share").doubleValue()).isCloseTo(0.64, within(PRINTED));
     assertThat(pointAt(10).get("pitch_deg_band").isNull()).isTrue();
+    assertThat(point.get("band_parts").propertyNames())
+        .containsExactly("pitch_deg", "foot_share", "electric_power_w");
     assertThat(pointAt(10).get("band_parts").isNull()).isTrue();
     assertThat(json.get("even_feet_speeds").get(0).get("speed_kmh_band").isNull()).isTrue();
     assertThat(json.get("level_speed_kmh_band").get(0).doubleValue())
