@@ -21,5 +21,6 @@ module trimwright.kernel {
   exports trimwright.kernel.quick;
   exports trimwright.kernel.cause;
   exports trimwright.kernel.range;
+  exports trimwright.kernel.hull;
   exports trimwright.kernel.band;
 }

@@ -185,8 +185,8 @@ public final class Craft {
    * Share of the pod under water [1]: level with the surface half, so that no force jumps with the
    * pitch.
    */
-  double podWet(Attitude at) {
-    double deep = datumDepth(at) - podAbove(at);
+  double podWet(Attitude at, double datumDepth) {
+    double deep = datumDepth - podAbove(at);
     double diameter = rideCase.setup().drive().orElseThrow().diameter();
     return Math.max(0, Math.min(1, 0.5 + deep / diameter));
   }
@@ -280,15 +280,27 @@ public final class Craft {
     return datumDepth(Attitude.of(pitch));
   }
 
-  double datumDepth(Attitude at) {
+  /**
+   * Depth of the datum below the still surface, so that the front wing's root quarter chord keeps
+   * its immersion.
+   *
+   * @param at of the fuselage
+   * @return depth [m]
+   */
+  public double datumDepth(Attitude at) {
     PlacedWing front = wings.get(0);
     return rideCase.immersion() + front.ahead() * at.sin() + front.above() * at.cos();
   }
 
-  /** Length of mast under water, from the datum up [m], between 0 and the mast's length. */
-  double wettedMast(Attitude at) {
-    return Math.max(
-        0, Math.min(rideCase.setup().mast().length(), datumDepth(at) / at.cosWith(rake)));
+  /**
+   * Length of mast under water, from the datum up, between 0 and the mast's length.
+   *
+   * @param at of the fuselage
+   * @param datumDepth depth of the datum below the still surface [m]
+   * @return length [m]
+   */
+  public double wettedMast(Attitude at, double datumDepth) {
+    return Math.max(0, Math.min(rideCase.setup().mast().length(), datumDepth / at.cosWith(rake)));
   }
 
   /** The mast's rake. */
@@ -337,14 +349,25 @@ public final class Craft {
   }
 
   /**
-   * Buoyancy of all that is under water.
+   * Buoyancy of all that is under water, the front wing at its immersion.
    *
    * @param at of the fuselage
    * @return force and moment about the datum
    */
   public PlaneForce buoyancy(Attitude at) {
+    return buoyancy(at, datumDepth(at));
+  }
+
+  /**
+   * Buoyancy of all of foil, mast and pod that is under water, however deep.
+   *
+   * @param at of the fuselage
+   * @param datumDepth depth of the datum below the still surface [m]
+   * @return force and moment about the datum
+   */
+  public PlaneForce buoyancy(Attitude at, double datumDepth) {
     Mast m = rideCase.setup().mast();
-    double wetted = wettedMast(at);
+    double wetted = wettedMast(at, datumDepth);
     double perLength =
         m.volume() > 0 ? m.volume() / m.length() : OUTLINE_FULLNESS * m.chord() * m.thickness();
     double middle = 0.5 * wetted;
@@ -352,7 +375,7 @@ public final class Craft {
     if (rideCase.setup().drive().isPresent()) {
       Drive d = rideCase.setup().drive().get();
       double pod = d.volume() > 0 ? d.volume() : cylinder(d.diameter(), d.length());
-      all = all.plus(podWet(at) * pod, podAhead, d.heightAboveFuselage());
+      all = all.plus(podWet(at, datumDepth) * pod, podAhead, d.heightAboveFuselage());
     }
     all = all.plus(perLength * wetted, -middle * rake.sin(), middle * rake.cos());
     return all.lifted(GRAVITY * rideCase.water().density(), at);

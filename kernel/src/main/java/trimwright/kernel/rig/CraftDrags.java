@@ -50,22 +50,32 @@ public final class CraftDrags {
   }
 
   /**
-   * The drags at a pitch.
+   * The drags at a pitch, the front wing at its immersion.
    *
    * @param at of the fuselage
    * @return force and moment about the datum [N, N·m]
    */
   public PlaneForce at(Attitude at) {
+    return at(at, craft.datumDepth(at));
+  }
+
+  /**
+   * The drags at a pitch and depth.
+   *
+   * @param at of the fuselage
+   * @param depth of the datum below the still surface [m]
+   * @return force and moment about the datum [N, N·m]
+   */
+  public PlaneForce at(Attitude at, double depth) {
     Setup s = craft.rideCase().setup();
-    double wetted = craft.wettedMast(at);
-    double depth = craft.datumDepth(at);
+    double wetted = craft.wettedMast(at, depth);
     PlaneForce sum = dragAt(mastPerLength * wetted, 0.5 * wetted * at.cosWith(craft.rake()));
     sum = sum.plus(dragAt(spray, depth));
     Moments joined = craft.corners();
     sum = sum.plus(new PlaneForce(-joined.amount(), 0, joined.above(at)).times(corners));
     sum = sum.plus(dragAt(fuselage, Craft.fuselageMiddle(s.fuselage()) * at.sin()));
     if (s.drive().isPresent()) {
-      sum = sum.plus(dragAt(craft.podWet(at) * pod, craft.podAbove(at)));
+      sum = sum.plus(dragAt(craft.podWet(at, depth) * pod, craft.podAbove(at)));
     }
     return sum.times(dynamicPressure);
   }

@@ -19,7 +19,7 @@ import trimwright.kernel.surface.WingSheet;
 import trimwright.kernel.water.WaterModel;
 
 /** Riders on parts as a shop may have them, drawn from a seed. */
-final class RandomSetup {
+public final class RandomSetup {
   private static final String[] FRONT_SECTIONS = {"2410", "2412", "3412", "4412", "4410"};
   private static final String[] TAIL_SECTIONS = {"0009", "0010", "0012", "1410"};
 
@@ -42,7 +42,7 @@ final class RandomSetup {
   }
 
   /** The case of a seed. */
-  static RideCase of(long seed) {
+  public static RideCase of(long seed) {
     return new RandomSetup(seed).draw();
   }
 
