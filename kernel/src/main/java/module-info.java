@@ -18,6 +18,7 @@ module trimwright.kernel {
   exports trimwright.kernel.rig;
   exports trimwright.kernel.trim;
   exports trimwright.kernel.turn;
+  exports trimwright.kernel.envelope;
   exports trimwright.kernel.quick;
   exports trimwright.kernel.cause;
   exports trimwright.kernel.range;

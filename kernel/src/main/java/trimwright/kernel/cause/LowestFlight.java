@@ -10,7 +10,7 @@ import trimwright.kernel.trim.TrimOutcome;
  * Remembers its last search, since the speeds of a curve mostly ask for the same edge. Not for use
  * by two threads.
  */
-final class LowestFlight {
+public final class LowestFlight {
   /** Step of the search, as a ratio [1]. */
   private static final double SEARCH_STEP = 1.05;
 
@@ -24,7 +24,12 @@ final class LowestFlight {
   private double lastStart = Double.POSITIVE_INFINITY;
   private OptionalDouble lastFound = OptionalDouble.empty();
 
-  LowestFlight(CaseSolver solver) {
+  /**
+   * A search on one case.
+   *
+   * @param solver of the case
+   */
+  public LowestFlight(CaseSolver solver) {
     this.solver = solver;
   }
 
@@ -47,7 +52,7 @@ final class LowestFlight {
    * @param slow a speed that does not [m/s]
    * @return [m/s]; empty where nothing faster flies
    */
-  OptionalDouble above(double slow) {
+  public OptionalDouble above(double slow) {
     // From the last start up to what it found nothing flies.
     if (slow < lastStart || slow >= lastFound.orElse(Double.POSITIVE_INFINITY)) {
       lastFound = search(slow);

@@ -38,6 +38,10 @@ public final class Craft {
   private final Deck deck;
   private final List<PlacedWing> wings;
   private final Moments weights;
+
+  /** Of them what hangs below the board. */
+  private final Moments foil;
+
   private final Moments buoyancy;
 
   /** Drag areas of the corners of mast and wings with the fuselage, where they are [m²]. */
@@ -94,7 +98,8 @@ public final class Craft {
                 s.stabilizer().height(),
                 s.stabilizer().setting() + s.shim(),
                 stabilizer));
-    weights = weigh(s);
+    foil = weighFoil(s);
+    weights = weighDeck(s).plus(foil);
     buoyancy = submerged(s);
     Mast m = s.mast();
     double mastCorner = MastDrag.junction(m.chord(), m.thickness());
@@ -132,7 +137,7 @@ public final class Craft {
         rideCase.withHeadWind(headWind), wings.get(0).size(), wings.get(1).size(), factors);
   }
 
-  private Moments weigh(Setup s) {
+  private Moments weighDeck(Setup s) {
     Board board = s.board();
     Moments sum =
         Moments.NONE.plus(
@@ -148,8 +153,13 @@ public final class Craft {
               deck.aheadInFoil(along, b.massCentreBelowDeck()),
               deck.aboveInFoil(along, b.massCentreBelowDeck()));
     }
+    return sum;
+  }
+
+  private static Moments weighFoil(Setup s) {
     Mast m = s.mast();
-    sum = sum.plus(m.mass(), -m.massAboveAxis() * Math.tan(m.rake()), m.massAboveAxis());
+    Moments sum =
+        Moments.NONE.plus(m.mass(), -m.massAboveAxis() * Math.tan(m.rake()), m.massAboveAxis());
     if (s.drive().isPresent()) {
       Drive d = s.drive().get();
       sum = sum.plus(d.mass(), s.podAhead(), d.massAboveAxis());
@@ -267,6 +277,21 @@ public final class Craft {
   public double massOnDeck() {
     Setup s = rideCase.setup();
     return s.board().mass() + s.battery().map(Battery::mass).orElse(0.0);
+  }
+
+  /** Mass of mast, drive, fuselage and wings [kg]. */
+  public double foilMass() {
+    return foil.amount();
+  }
+
+  /** Their mass centre ahead of the datum along the fuselage [m]. */
+  public double foilMassAhead() {
+    return foil.aheadMoment() / foil.amount();
+  }
+
+  /** The same above the fuselage's axis [m]. */
+  public double foilMassAbove() {
+    return foil.aboveMoment() / foil.amount();
   }
 
   /**

@@ -18,6 +18,11 @@ record Moments(double amount, double aheadMoment, double aboveMoment) {
     return new Moments(amount + more, aheadMoment + more * ahead, aboveMoment + more * above);
   }
 
+  Moments plus(Moments other) {
+    return new Moments(
+        amount + other.amount, aheadMoment + other.aheadMoment, aboveMoment + other.aboveMoment);
+  }
+
   /** First moment ahead of the datum in water axes. */
   double ahead(Attitude at) {
     return aheadMoment * at.cos() - aboveMoment * at.sin();

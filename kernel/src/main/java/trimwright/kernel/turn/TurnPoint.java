@@ -23,6 +23,9 @@ import java.util.OptionalDouble;
  * @param tipDepth of the highest tip of both wings below the still surface [m]; negative above it
  * @param stripMargin least rise of a strip's own angle of attack to its stall, either wing [rad]; a
  *     change of pitch to the stall, as for straight rides, is about half as large again or more
+ * @param cavitationSpeedRatio speed at which the lowest pressure on either wing would fall to the
+ *     vapour's at unchanged angles, over this speed [1]
+ * @param loads bending of mast and wings
  * @param forceResidual of up and sideways forces together [N]
  */
 public record TurnPoint(
@@ -43,4 +46,6 @@ public record TurnPoint(
     double mastSideForce,
     double tipDepth,
     double stripMargin,
+    double cavitationSpeedRatio,
+    TurnLoads loads,
     double forceResidual) {}

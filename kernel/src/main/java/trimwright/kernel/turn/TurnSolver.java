@@ -42,6 +42,9 @@ public final class TurnSolver {
   /** Height of a standing mass centre over the stature: see the reference checks (i-com). */
   private static final double MASS_CENTRE = 0.56;
 
+  /** Standard atmosphere, 10th CGPM 1954 [Pa]. */
+  private static final double ATMOSPHERE = 101_325;
+
   private static final int MOST_STEPS = 12;
 
   /** Share of the weight that may be left over [1]. */
@@ -86,8 +89,7 @@ public final class TurnSolver {
    */
   public Optional<TurnPoint> at(double speed, double bank, double pitch) {
     Rider rider = rideCase.rider();
-    double height = craft.deck().height() + MASS_CENTRE * rider.height();
-    Optional<TurnPath> path = TurnPath.of(speed, bank, height);
+    Optional<TurnPath> path = path(speed, bank);
     if (path.isEmpty()) {
       return Optional.empty();
     }
@@ -136,6 +138,22 @@ public final class TurnSolver {
     return Optional.empty();
   }
 
+  /**
+   * Whether there is a circle on which the rider stands square at a bank.
+   *
+   * @param speed of the foil through the water [m/s], above 0
+   * @param bank from 0 to 1.2 [rad]
+   * @return false where the speed is too low for the bank
+   */
+  public boolean hasCircle(double speed, double bank) {
+    return path(speed, bank).isPresent();
+  }
+
+  private Optional<TurnPath> path(double speed, double bank) {
+    double height = craft.deck().height() + MASS_CENTRE * rideCase.rider().height();
+    return TurnPath.of(speed, bank, height);
+  }
+
   /** What a speed alone decides. */
   private final class Speed {
     final double speed;
@@ -155,6 +173,7 @@ public final class TurnSolver {
   private record State(
       TurnMotion motion,
       TurnForces craft,
+      TurnForces water,
       List<TurnWing> wings,
       double resistance,
       double thrust,
@@ -182,16 +201,18 @@ public final class TurnSolver {
     PlaneForce drags = craft.drags(at.speed).at(pitch).plus(moreMast(at, bank, depth));
     sum.addInPlane(drags, bank);
     buoyancy(sum, motion, pitch);
-    inertia(sum, motion, at.speed, path, craft.partsMass(), parts());
     double air = craft.airDrag(at.speed);
     double resistance = air - sum.force[0];
     double thrust = thrustLine.thrust(pitch, resistance);
     sum.addInPlane(thrustLine.force(pitch, thrust), bank);
+    TurnForces water = new TurnForces();
+    water.add(sum.force, sum.moment, 1);
+    inertia(sum, motion, at.speed, path, craft.partsMass(), parts());
     double mass = rideCase.rider().allMass();
     double pull = mass * Craft.GRAVITY * Math.tan(bank);
     double up = -sum.force[2] - mass * Craft.GRAVITY;
     double aside = sum.force[1] - pull;
-    return new State(motion, sum, wings, resistance, thrust, depth, up, aside);
+    return new State(motion, sum, water, wings, resistance, thrust, depth, up, aside);
   }
 
   /** A bank wets more of the mast than the upright ride; half way up the added piece. */
@@ -209,7 +230,7 @@ public final class TurnSolver {
   }
 
   /** Weight, and the pull outwards of a mass on the circle. */
-  private static void inertia(
+  static void inertia(
       TurnForces sum, TurnMotion motion, double speed, TurnPath path, double mass, double[] foil) {
     double[] place = new double[3];
     motion.place(foil[0], foil[1], foil[2], place, 0);
@@ -287,7 +308,40 @@ public final class TurnSolver {
         at.pressure * mast.force()[1],
         tip,
         margin,
+        cavitation(at, state, tip),
+        loads(at, path, state),
         Math.hypot(state.up, state.aside));
+  }
+
+  /** How much faster at unchanged angles until the lowest pressure is the vapour's. */
+  private double cavitation(Speed at, State state, double tipDepth) {
+    double lowest = 0;
+    for (int i = 0; i < 2; i++) {
+      double[] lift = state.wings.get(i).stripLift();
+      int half = lift.length / 2;
+      double[] port = new double[half];
+      double[] starboard = new double[half];
+      for (int k = 0; k < half; k++) {
+        port[k] = lift[half - 1 - k];
+        starboard[k] = lift[half + k];
+      }
+      lowest = Math.min(lowest, profiles.get(i).minimumPressure(port));
+      lowest = Math.min(lowest, profiles.get(i).minimumPressure(starboard));
+    }
+    double above =
+        ATMOSPHERE
+            + rideCase.water().density() * Craft.GRAVITY * Math.max(0, tipDepth)
+            - rideCase.water().vapourPressure();
+    return Math.sqrt(above / (at.pressure * -lowest));
+  }
+
+  private TurnLoads loads(Speed at, TurnPath path, State state) {
+    double[] mast = LoadSums.mast(state.water, craft, state.motion, at.speed, path);
+    return new TurnLoads(
+        Math.abs(mast[0]),
+        mast[1],
+        LoadSums.root(state.wings.get(0), at.pressure),
+        LoadSums.root(state.wings.get(1), at.pressure));
   }
 
   private double track() {

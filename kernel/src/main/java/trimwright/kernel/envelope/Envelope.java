@@ -1,0 +1,145 @@
+package trimwright.kernel.envelope;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import trimwright.kernel.frame.Attitude;
+import trimwright.kernel.rig.Craft;
+import trimwright.kernel.rig.Drive;
+import trimwright.kernel.rig.RideCase;
+import trimwright.kernel.trim.CaseSolver;
+import trimwright.kernel.trim.TrimOutcome;
+import trimwright.kernel.trim.TrimPoint;
+import trimwright.kernel.turn.TurnPoint;
+import trimwright.kernel.turn.TurnSolver;
+import trimwright.kernel.turn.TurnStudy;
+
+/**
+ * The limits of a case at its wished speed and over its speeds.
+ *
+ * @param speed the wished speed [m/s], for turns, loads and margins
+ * @param slowFlight the slow end; empty where nothing flies
+ * @param turns turns at the wished speed; empty where it has no straight ride
+ * @param straight that ride as a turn without a bank, for loads and cavitation
+ * @param propellerDepth depth of the propeller's upper blade tip below the troughs of the chop in
+ *     the straight ride [m]; empty without a drive or ride
+ * @param tipDepth of the higher wing tip below the troughs in the straight ride [m]
+ * @param mast its bending
+ * @param frontWing its bending
+ * @param stabilizer its bending
+ * @param glide the foil without thrust
+ */
+public record Envelope(
+    double speed,
+    Optional<SlowFlight> slowFlight,
+    Optional<TurnStudy> turns,
+    Optional<TurnPoint> straight,
+    OptionalDouble propellerDepth,
+    OptionalDouble tipDepth,
+    Optional<PartLoads> mast,
+    Optional<PartLoads> frontWing,
+    Optional<PartLoads> stabilizer,
+    Optional<Glide> glide) {
+  /** Speeds over which the glide is summed: from walking to 60 km/h, half a km/h apart [m/s]. */
+  private static final double GLIDE_STEP = 0.5 / 3.6;
+
+  private static final double GLIDE_TO = 60 / 3.6;
+
+  /**
+   * Makers' ratings of the bending moment at a root [N·m], where the case gives them.
+   *
+   * @param mast of the mast
+   * @param frontWing of the front wing
+   * @param stabilizer of the stabilizer
+   */
+  public record Ratings(OptionalDouble mast, OptionalDouble frontWing, OptionalDouble stabilizer) {
+    /** No ratings. */
+    public static final Ratings NONE =
+        new Ratings(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+  }
+
+  /**
+   * The envelope of a case.
+   *
+   * @param solver of the case
+   * @param ratings makers' ratings
+   * @return its limits
+   */
+  public static Envelope of(CaseSolver solver, Ratings ratings) {
+    RideCase c = solver.rideCase();
+    double speed = c.rider().wishedSpeed();
+    TurnSolver turns = new TurnSolver(c);
+    Optional<SlowFlight> slow = SlowFlight.of(solver, turns);
+    Optional<TrimPoint> trim = solver.trim(speed).findPoint();
+    double base = c.setup().mast().baseAngle();
+    Optional<TurnStudy> study = trim.map(p -> TurnStudy.of(c, speed, p.pitch() - base));
+    Optional<TurnPoint> straight = trim.flatMap(p -> turns.at(speed, 0, p.pitch() - base));
+    Optional<TurnPoint> tightest = study.flatMap(TurnStudy::tightest);
+    double fall = c.rider().allMass() * Craft.GRAVITY * 0.5 * c.setup().board().width();
+    return new Envelope(
+        speed,
+        slow,
+        study,
+        straight,
+        trim.isPresent() ? propeller(c, trim.get().pitch() - base) : OptionalDouble.empty(),
+        straight.isPresent()
+            ? OptionalDouble.of(straight.get().tipDepth() - 0.5 * c.chopHeight())
+            : OptionalDouble.empty(),
+        straight.map(
+            s ->
+                new PartLoads(
+                    size(s.loads().mastAside(), s.loads().mastForeAft()),
+                    of(tightest.map(t -> size(t.loads().mastAside(), t.loads().mastForeAft()))),
+                    PartLoads.LANDING * size(s.loads().mastAside(), s.loads().mastForeAft()),
+                    OptionalDouble.of(fall),
+                    ratings.mast())),
+        straight.map(
+            s ->
+                new PartLoads(
+                    s.loads().frontWingRoot(),
+                    of(tightest.map(t -> t.loads().frontWingRoot())),
+                    PartLoads.LANDING * s.loads().frontWingRoot(),
+                    OptionalDouble.empty(),
+                    ratings.frontWing())),
+        straight.map(
+            s ->
+                new PartLoads(
+                    s.loads().stabilizerRoot(),
+                    of(tightest.map(t -> t.loads().stabilizerRoot())),
+                    PartLoads.LANDING * s.loads().stabilizerRoot(),
+                    OptionalDouble.empty(),
+                    ratings.stabilizer())),
+        slow.flatMap(s -> glide(solver, s.stallSpeed(), speed)));
+  }
+
+  private static double size(double a, double b) {
+    return Math.hypot(a, b);
+  }
+
+  private static OptionalDouble of(Optional<Double> value) {
+    return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
+  }
+
+  private static OptionalDouble propeller(RideCase c, double pitch) {
+    if (c.setup().drive().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    Drive d = c.setup().drive().get();
+    Craft craft = new Craft(c);
+    Attitude at = Attitude.of(pitch);
+    double above = d.heightAboveFuselage() * at.cos() + craft.podAhead() * at.sin();
+    return OptionalDouble.of(
+        craft.datumDepth(pitch) - above - 0.5 * d.propellerDiameter() - 0.5 * c.chopHeight());
+  }
+
+  private static Optional<Glide> glide(CaseSolver solver, double stall, double speed) {
+    List<TrimOutcome> outcomes = new ArrayList<>();
+    for (double v = stall; v < Math.max(GLIDE_TO, speed + GLIDE_STEP); v += GLIDE_STEP) {
+      outcomes.add(solver.trim(v));
+    }
+    RideCase c = solver.rideCase();
+    double mass = c.rider().allMass() + new Craft(c).partsMass();
+    return Glide.of(outcomes, mass, speed, stall);
+  }
+}
