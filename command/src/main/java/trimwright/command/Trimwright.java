@@ -68,6 +68,7 @@ final class Trimwright implements Callable<Integer> {
     Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
     commands.put("curve", () -> new CurveCommand(console));
     commands.put("cause", () -> new CauseCommand(console));
+    commands.put("envelope", () -> new EnvelopeCommand(console));
     commands.put("sheet", () -> new SheetCommand(console));
     commands.put("wing", () -> new WingCommand(console));
     commands.put("section", () -> new SectionCommand(console));

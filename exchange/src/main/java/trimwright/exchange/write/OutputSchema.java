@@ -18,6 +18,8 @@ public enum OutputSchema {
   BENCH_BANDS,
   /** Of {@link SheetWriter}. */
   SHEET,
+  /** Of {@link EnvelopeWriter}. */
+  ENVELOPE,
   /** Of {@link LimitsWriter}. */
   LIMITS,
   /** Of {@link WaterWriter}. */

@@ -20,6 +20,8 @@ import trimwright.kernel.band.Reference;
 import trimwright.kernel.band.SharedInputs;
 import trimwright.kernel.band.SplitBands;
 import trimwright.kernel.cause.CauseOutcome;
+import trimwright.kernel.envelope.Envelope;
+import trimwright.kernel.trim.CaseSolver;
 import trimwright.kernel.trim.Curve;
 import trimwright.kernel.trim.NoTrimReason;
 import trimwright.kernel.trim.TrimOutcome;
@@ -64,6 +66,12 @@ final class Documents {
         List.of(
             WingWriter.json(wing(OptionalDouble.of(0.45))),
             WingWriter.json(wing(OptionalDouble.empty()))));
+    texts.put(
+        OutputSchema.ENVELOPE,
+        List.of(
+            EnvelopeWriter.json(
+                Samples.caseFile(),
+                Envelope.of(CaseSolver.of(Samples.caseFile().rideCase()), Envelope.Ratings.NONE))));
     texts.put(OutputSchema.LIMITS, List.of(LimitsWriter.json(LimitsFile.CHOSEN)));
     return texts;
   }

@@ -1,10 +1,15 @@
 package trimwright.kernel.envelope;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
 import trimwright.kernel.frame.Attitude;
+import trimwright.kernel.limit.RideLimit;
+import trimwright.kernel.limit.RideLimits;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.Drive;
 import trimwright.kernel.rig.RideCase;
@@ -111,6 +116,32 @@ public record Envelope(
                     OptionalDouble.empty(),
                     ratings.stabilizer())),
         slow.flatMap(s -> glide(solver, s.stallSpeed(), speed)));
+  }
+
+  /**
+   * The limits that the straight ride at the wished speed breaks, beyond those of its trim.
+   *
+   * @param limits the limits
+   * @return limits of depth, cavitation and makers' ratings
+   */
+  public Set<RideLimit> broken(RideLimits limits) {
+    Set<RideLimit> broken = EnumSet.noneOf(RideLimit.class);
+    if (limits.breaks(RideLimit.TIP_DEPTH, tipDepth.orElse(Double.NaN))) {
+      broken.add(RideLimit.TIP_DEPTH);
+    }
+    if (limits.breaks(RideLimit.PROPELLER_DEPTH, propellerDepth.orElse(Double.NaN))) {
+      broken.add(RideLimit.PROPELLER_DEPTH);
+    }
+    double ratio = straight.map(TurnPoint::cavitationSpeedRatio).orElse(Double.NaN);
+    if (limits.breaks(RideLimit.CAVITATION_SPEED_RATIO, ratio)) {
+      broken.add(RideLimit.CAVITATION_SPEED_RATIO);
+    }
+    if (Stream.of(mast, frontWing, stabilizer)
+        .flatMap(Optional::stream)
+        .anyMatch(loads -> loads.exceeds(limits).orElse(false))) {
+      broken.add(RideLimit.RATING_SHARE);
+    }
+    return broken;
   }
 
   private static double size(double a, double b) {

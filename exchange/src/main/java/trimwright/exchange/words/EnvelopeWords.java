@@ -1,0 +1,164 @@
+package trimwright.exchange.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import trimwright.exchange.read.CaseFile;
+import trimwright.exchange.unit.Measures;
+import trimwright.kernel.envelope.Envelope;
+import trimwright.kernel.envelope.Glide;
+import trimwright.kernel.envelope.SlowFlight;
+import trimwright.kernel.envelope.SlowFlight.BankedStall;
+import trimwright.kernel.envelope.SlowFlight.StallWarning;
+import trimwright.kernel.limit.RideLimit;
+import trimwright.kernel.limit.RideLimits;
+import trimwright.kernel.turn.TurnLimit;
+import trimwright.kernel.turn.TurnPoint;
+import trimwright.kernel.turn.TurnStudy;
+
+/** The limits of a case in sentences. */
+public final class EnvelopeWords {
+  /** A move of the foot-pressure centre that people notice [m]. Chosen. */
+  private static final double NOTICED = 0.01;
+
+  private final Amounts amounts;
+
+  private EnvelopeWords(Measures measures) {
+    amounts = Amounts.of(measures);
+  }
+
+  /**
+   * The limits in sentences, in the order in which a ride meets them.
+   *
+   * @param caseFile the case
+   * @param envelope its limits
+   * @param measures that the reader reads
+   * @return sentences
+   */
+  public static List<String> of(CaseFile caseFile, Envelope envelope, Measures measures) {
+    EnvelopeWords words = new EnvelopeWords(measures);
+    List<String> all = new ArrayList<>();
+    envelope
+        .slowFlight()
+        .ifPresentOrElse(
+            slow -> words.slow(all, slow),
+            () -> all.add("Nothing flies: at no speed do the wings carry this weight."));
+    envelope.turns().ifPresent(turns -> words.turns(all, turns));
+    words.margins(all, envelope, caseFile.rideCase().limits());
+    envelope.glide().ifPresent(glide -> words.glide(all, glide, envelope.speed()));
+    return List.copyOf(all);
+  }
+
+  private void slow(List<String> all, SlowFlight slow) {
+    all.add("It stalls at " + amounts.speed(slow.stallSpeed()) + " straight ahead.");
+    slow.warning().ifPresent(w -> all.add(warning(w)));
+    for (BankedStall b : slow.banked()) {
+      all.add(
+          "Banked "
+              + degrees(b.bank())
+              + " it needs "
+              + amounts.speed(b.speed())
+              + (b.circle() ? ": slower there is no circle with this bank." : "."));
+    }
+  }
+
+  private String warning(StallWarning w) {
+    String nose = "Coming down to it the nose rises " + degreesOne(w.pitchRise());
+    double move = w.footPressureMove();
+    String end = " over the last steps of speed.";
+    if (Math.abs(move) < NOTICED) {
+      return nose + end + " The feet hardly feel it: watch the nose.";
+    }
+    return nose
+        + " and the load goes "
+        + amounts.length(Math.abs(move))
+        + (move > 0 ? " to the front foot" : " to the back foot")
+        + end;
+  }
+
+  private void turns(List<String> all, TurnStudy turns) {
+    String end = because(turns.limit());
+    if (turns.tightest().isEmpty()) {
+      all.add("At " + amounts.speed(turns.speed()) + " no turn stays inside the limits: " + end);
+      return;
+    }
+    TurnPoint t = turns.tightest().get();
+    all.add(
+        "At "
+            + amounts.speed(turns.speed())
+            + " it turns with up to "
+            + degrees(t.bank())
+            + " of bank on a circle of "
+            + Shown.decimals(t.radius(), 1)
+            + " m radius; the legs then carry "
+            + Shown.decimals(t.loadFactor(), 2)
+            + " times the weight. "
+            + (turns.limit() == TurnLimit.NONE ? "Nothing that is computed ends it there." : end));
+  }
+
+  private static String because(TurnLimit limit) {
+    return switch (limit) {
+      case TIP -> "Beyond it a wing tip comes too near the surface and draws air.";
+      case FEET -> "Beyond it the weight would have to stand too near the back foot.";
+      case STALL -> "Beyond it a wing comes too near its stall.";
+      case POWER -> "Beyond it the drive cannot push hard enough.";
+      case NO_CIRCLE -> "Beyond it there is no circle with that bank at this speed.";
+      case NONE -> "";
+    };
+  }
+
+  private void margins(List<String> all, Envelope envelope, RideLimits limits) {
+    envelope
+        .propellerDepth()
+        .ifPresent(
+            d ->
+                all.add(
+                    d > 0
+                        ? "The propeller's upper blades run "
+                            + amounts.length(d)
+                            + " below the troughs of the chop"
+                            + (limits.breaks(RideLimit.PROPELLER_DEPTH, d)
+                                ? ", too little: it will draw air."
+                                : ".")
+                        : "The propeller's upper blades come out in the troughs of the chop: it will"
+                            + " draw air."));
+    envelope
+        .straight()
+        .map(TurnPoint::cavitationSpeedRatio)
+        .ifPresent(
+            ratio ->
+                all.add(
+                    limits.breaks(RideLimit.CAVITATION_SPEED_RATIO, ratio)
+                        ? "Cavitation is near: it begins at "
+                            + Shown.decimals(ratio, 1)
+                            + " times this speed."
+                        : "Cavitation would begin at "
+                            + Shown.decimals(ratio, 1)
+                            + " times this speed at the same angles."));
+    if (envelope.broken(limits).contains(RideLimit.RATING_SHARE)) {
+      all.add("A part is loaded beyond the permitted share of its maker's rating: see the loads.");
+    }
+  }
+
+  private void glide(List<String> all, Glide glide, double speed) {
+    all.add(
+        "Without thrust it falls from "
+            + amounts.speed(speed)
+            + " to the stall in about "
+            + Shown.decimals(glide.secondsToStall(), 1)
+            + " s and "
+            + Shown.decimals(glide.metresToStall(), 0)
+            + " m. It glides best at "
+            + amounts.speed(glide.bestRatioSpeed())
+            + ", with "
+            + Shown.decimals(glide.bestRatio(), 1)
+            + " times more weight than drag.");
+  }
+
+  private static String degrees(double angle) {
+    return Shown.decimals(Shown.degrees(angle), 0) + "°";
+  }
+
+  private static String degreesOne(double angle) {
+    return Shown.decimals(Shown.degrees(angle), 1) + "°";
+  }
+}
