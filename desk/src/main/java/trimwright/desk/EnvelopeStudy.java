@@ -23,7 +23,8 @@ public final class EnvelopeStudy {
         new Envelope.Ratings(
             rating(caseFile, Part.MAST),
             rating(caseFile, Part.FRONT_WING),
-            rating(caseFile, Part.STABILIZER)));
+            rating(caseFile, Part.STABILIZER)),
+        caseFile.notes().home());
   }
 
   private static OptionalDouble rating(CaseFile caseFile, Part part) {

@@ -11,6 +11,8 @@ import trimwright.kernel.envelope.SlowFlight.BankedStall;
 import trimwright.kernel.envelope.SlowFlight.StallWarning;
 import trimwright.kernel.limit.RideLimit;
 import trimwright.kernel.limit.RideLimits;
+import trimwright.kernel.range.RangePoint;
+import trimwright.kernel.range.RideRange;
 import trimwright.kernel.turn.TurnLimit;
 import trimwright.kernel.turn.TurnPoint;
 import trimwright.kernel.turn.TurnStudy;
@@ -45,7 +47,42 @@ public final class EnvelopeWords {
     envelope.turns().ifPresent(turns -> words.turns(all, turns));
     words.margins(all, envelope, caseFile.rideCase().limits());
     envelope.glide().ifPresent(glide -> words.glide(all, glide, envelope.speed()));
+    envelope.range().ifPresent(range -> words.range(all, range));
     return List.copyOf(all);
+  }
+
+  private void range(List<String> all, RideRange range) {
+    if (range.longest().isEmpty() || range.farthest().isEmpty()) {
+      return;
+    }
+    RangePoint longest = range.longest().get();
+    RangePoint farthest = range.farthest().get();
+    all.add(
+        "A full battery lasts longest at "
+            + amounts.speed(longest.speed())
+            + ", some "
+            + Shown.decimals(longest.duration() / 60, 0)
+            + " min, and carries farthest at "
+            + amounts.speed(farthest.speed())
+            + ", some "
+            + Shown.decimals(farthest.distance() / 1000, 0)
+            + " km in still water. Until a ride has measured the power, count on "
+            + Shown.decimals(200 * range.basis().deviation(), 0)
+            + " % either way.");
+    range
+        .home()
+        .ifPresent(
+            home ->
+                all.add(
+                    home.enough()
+                        ? "The way home takes "
+                            + Shown.decimals(100 * home.shareOfUsable(), 0)
+                            + " % of a full battery, at "
+                            + amounts.speed(home.speed())
+                            + " through the water."
+                        : "The way home takes more than a full battery may give with "
+                            + Shown.decimals(100 * home.reserve(), 0)
+                            + " % in reserve."));
   }
 
   private void slow(List<String> all, SlowFlight slow) {

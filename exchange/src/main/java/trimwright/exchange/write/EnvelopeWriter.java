@@ -8,6 +8,7 @@ import java.util.Set;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.read.LimitKey;
 import trimwright.exchange.unit.Measures;
+import trimwright.exchange.unit.Unit;
 import trimwright.exchange.words.CautionWords;
 import trimwright.exchange.words.EnvelopeWords;
 import trimwright.exchange.words.Shown;
@@ -17,6 +18,9 @@ import trimwright.kernel.envelope.PartLoads;
 import trimwright.kernel.envelope.SlowFlight;
 import trimwright.kernel.limit.RideLimit;
 import trimwright.kernel.limit.RideLimits;
+import trimwright.kernel.range.HomeRide;
+import trimwright.kernel.range.RangePoint;
+import trimwright.kernel.range.RideRange;
 import trimwright.kernel.turn.TurnPoint;
 import trimwright.kernel.turn.TurnStudy;
 
@@ -65,6 +69,9 @@ public final class EnvelopeWriter {
     envelope
         .glide()
         .ifPresentOrElse(g -> glide(fields.object("glide"), g), () -> fields.none("glide"));
+    envelope
+        .range()
+        .ifPresentOrElse(r -> range(fields.object("range"), r), () -> fields.none("range"));
     fields.texts("words", EnvelopeWords.of(caseFile, envelope, Measures.METRIC));
     fields.texts("cautions", CautionWords.listFor(caseFile));
     return document.text();
@@ -154,6 +161,48 @@ public final class EnvelopeWriter {
         .number("least_power_speed_kmh", Shown.kmh(g.leastPowerSpeed()))
         .number("seconds_to_stall", g.secondsToStall())
         .number("metres_to_stall", g.metresToStall());
+  }
+
+  private static void range(JsonFields fields, RideRange range) {
+    fields
+        .text("power_basis", Codes.of(range.basis()))
+        .number("power_deviation", range.basis().deviation())
+        .number("usable_wh", Unit.WATT_HOUR.fromSi(range.usableEnergy()))
+        .number("capacity_share", range.capacityShare());
+    best(fields, "longest", range.longest());
+    best(fields, "farthest", range.farthest());
+    if (range.home().isEmpty()) {
+      fields.none("home");
+      return;
+    }
+    HomeRide home = range.home().get();
+    OptionalDouble farthest = home.farthest();
+    fields
+        .object("home")
+        .number("speed_kmh", Shown.kmh(home.speed()))
+        .number("over_ground_kmh", Shown.kmh(home.overGround()))
+        .number("minutes", home.duration() / 60)
+        .number("energy_wh", Unit.WATT_HOUR.fromSi(home.energy()))
+        .number("share_of_usable", home.shareOfUsable())
+        .number("reserve", home.reserve())
+        .flag("enough", home.enough())
+        .number(
+            "farthest_out_km",
+            farthest.isPresent()
+                ? OptionalDouble.of(farthest.getAsDouble() / 1000)
+                : OptionalDouble.empty());
+  }
+
+  private static void best(JsonFields fields, String name, Optional<RangePoint> found) {
+    found.ifPresentOrElse(
+        p ->
+            fields
+                .object(name)
+                .number("speed_kmh", Shown.kmh(p.speed()))
+                .number("electric_power_w", p.power())
+                .number("minutes", p.duration() / 60)
+                .number("km", p.distance() / 1000),
+        () -> fields.none(name));
   }
 
   private static OptionalDouble mm(OptionalDouble length) {

@@ -71,7 +71,10 @@ final class Documents {
         List.of(
             EnvelopeWriter.json(
                 Samples.caseFile(),
-                Envelope.of(CaseSolver.of(Samples.caseFile().rideCase()), Envelope.Ratings.NONE))));
+                Envelope.of(
+                    CaseSolver.of(Samples.caseFile().rideCase()),
+                    Envelope.Ratings.NONE,
+                    Optional.empty()))));
     texts.put(OutputSchema.LIMITS, List.of(LimitsWriter.json(LimitsFile.CHOSEN)));
     return texts;
   }

@@ -10,6 +10,9 @@ import java.util.stream.Stream;
 import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.limit.RideLimit;
 import trimwright.kernel.limit.RideLimits;
+import trimwright.kernel.range.RangeSolver;
+import trimwright.kernel.range.RideRange;
+import trimwright.kernel.range.WayHome;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.Drive;
 import trimwright.kernel.rig.RideCase;
@@ -34,6 +37,7 @@ import trimwright.kernel.turn.TurnStudy;
  * @param frontWing its bending
  * @param stabilizer its bending
  * @param glide the foil without thrust
+ * @param range how long and how far the battery carries; empty without drive or battery
  */
 public record Envelope(
     double speed,
@@ -45,11 +49,12 @@ public record Envelope(
     Optional<PartLoads> mast,
     Optional<PartLoads> frontWing,
     Optional<PartLoads> stabilizer,
-    Optional<Glide> glide) {
-  /** Speeds over which the glide is summed: from walking to 60 km/h, half a km/h apart [m/s]. */
-  private static final double GLIDE_STEP = 0.5 / 3.6;
+    Optional<Glide> glide,
+    Optional<RideRange> range) {
+  /** Speeds over which glide and range are looked at: from the stall to 60 km/h [m/s]. */
+  private static final double STEP = 0.5 / 3.6;
 
-  private static final double GLIDE_TO = 60 / 3.6;
+  private static final double FASTEST = 60 / 3.6;
 
   /**
    * Makers' ratings of the bending moment at a root [N·m], where the case gives them.
@@ -69,9 +74,10 @@ public record Envelope(
    *
    * @param solver of the case
    * @param ratings makers' ratings
+   * @param home the way home that the battery must reach for, where one is given
    * @return its limits
    */
-  public static Envelope of(CaseSolver solver, Ratings ratings) {
+  public static Envelope of(CaseSolver solver, Ratings ratings, Optional<WayHome> home) {
     RideCase c = solver.rideCase();
     double speed = c.rider().wishedSpeed();
     TurnSolver turns = new TurnSolver(c);
@@ -81,6 +87,8 @@ public record Envelope(
     Optional<TurnStudy> study = trim.map(p -> TurnStudy.of(c, speed, p.pitch() - base));
     Optional<TurnPoint> straight = trim.flatMap(p -> turns.at(speed, 0, p.pitch() - base));
     Optional<TurnPoint> tightest = study.flatMap(TurnStudy::tightest);
+    List<TrimOutcome> outcomes =
+        slow.map(s -> outcomes(solver, s.stallSpeed(), speed)).orElse(List.of());
     double fall = c.rider().allMass() * Craft.GRAVITY * 0.5 * c.setup().board().width();
     return new Envelope(
         speed,
@@ -115,7 +123,8 @@ public record Envelope(
                     PartLoads.LANDING * s.loads().stabilizerRoot(),
                     OptionalDouble.empty(),
                     ratings.stabilizer())),
-        slow.flatMap(s -> glide(solver, s.stallSpeed(), speed)));
+        slow.flatMap(s -> Glide.of(outcomes, mass(c), speed, s.stallSpeed())),
+        RangeSolver.find(solver, outcomes, home));
   }
 
   /**
@@ -164,13 +173,15 @@ public record Envelope(
         craft.datumDepth(pitch) - above - 0.5 * d.propellerDiameter() - 0.5 * c.chopHeight());
   }
 
-  private static Optional<Glide> glide(CaseSolver solver, double stall, double speed) {
+  private static List<TrimOutcome> outcomes(CaseSolver solver, double stall, double speed) {
     List<TrimOutcome> outcomes = new ArrayList<>();
-    for (double v = stall; v < Math.max(GLIDE_TO, speed + GLIDE_STEP); v += GLIDE_STEP) {
+    for (double v = stall; v < Math.max(FASTEST, speed + STEP); v += STEP) {
       outcomes.add(solver.trim(v));
     }
-    RideCase c = solver.rideCase();
-    double mass = c.rider().allMass() + new Craft(c).partsMass();
-    return Glide.of(outcomes, mass, speed, stall);
+    return outcomes;
+  }
+
+  private static double mass(RideCase c) {
+    return c.rider().allMass() + new Craft(c).partsMass();
   }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import trimwright.kernel.envelope.Envelope.Ratings;
@@ -22,7 +23,7 @@ import trimwright.kernel.trim.TrimPoint;
 class EnvelopeTest {
   private static final RideCase CASE = ExampleCase.PLAIN.build();
   private static final CaseSolver SOLVER = CaseSolver.of(CASE);
-  private static final Envelope ENVELOPE = Envelope.of(SOLVER, Ratings.NONE);
+  private static final Envelope ENVELOPE = Envelope.of(SOLVER, Ratings.NONE, Optional.empty());
 
   @Test
   void belowTheStallSpeedNothingFliesAndAboveItDoes() {
@@ -90,7 +91,7 @@ class EnvelopeTest {
     assertThat(mast.exceeds(RideLimits.CHOSEN)).isEmpty();
     Ratings weak =
         new Ratings(OptionalDouble.of(1), OptionalDouble.of(1e6), OptionalDouble.empty());
-    Envelope rated = Envelope.of(SOLVER, weak);
+    Envelope rated = Envelope.of(SOLVER, weak, Optional.empty());
     assertThat(rated.mast().orElseThrow().exceeds(RideLimits.CHOSEN)).contains(true);
     assertThat(rated.frontWing().orElseThrow().exceeds(RideLimits.CHOSEN)).contains(false);
     RideLimits half = RideLimits.tightened(Map.of(RideLimit.RATING_SHARE, 0.5));
