@@ -2,7 +2,9 @@ package trimwright.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -11,10 +13,13 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import trimwright.desk.SliderMoves.Slider;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.unit.Measures;
 import trimwright.kernel.rig.Craft;
+import trimwright.kernel.surface.ResponseKey;
+import trimwright.kernel.trim.Responses;
 import trimwright.kernel.trim.SurfaceTables;
 
 class KeptTablesPropertyTest {
@@ -67,6 +72,26 @@ class KeptTablesPropertyTest {
           .as("tables after moving %s", slider)
           .isEqualTo(slider.surfaces() ? 3 : 1);
     }
+  }
+
+  /** Both stand for a time in one shop: before and after a new outline's polars are there. */
+  @Test
+  void sectionsOnLayersAndFittedOnesHaveTablesOfTheirOwn(@TempDir Path cache) {
+    CaseFile fitted = new SliderMoves().caseFile();
+    SectionPolars polars = new SectionPolars(Optional.of(cache));
+    CaseFile layered = LayeredCase.find(fitted, polars).orElseThrow();
+    KeptTables kept = new KeptTables();
+    for (CaseFile caseFile : List.of(fitted, layered, fitted, layered)) {
+      BenchStudy study = BenchStudy.of(caseFile, Measures.METRIC, kept);
+      assertThat(study.curve())
+          .isEqualTo(BenchStudy.of(caseFile, Measures.METRIC, SurfaceTables.ANEW).curve());
+    }
+    assertThat(kept.size()).isEqualTo(2);
+    ResponseKey key = Responses.key(new Craft(layered.rideCase()));
+    assertThat(key).isNotEqualTo(Responses.key(new Craft(fitted.rideCase())));
+    // Another program's reading of the same polars is the same section.
+    CaseFile again = LayeredCase.find(fitted, new SectionPolars(Optional.of(cache))).orElseThrow();
+    assertThat(Responses.key(new Craft(again.rideCase()))).isEqualTo(key);
   }
 
   @Test
