@@ -3,11 +3,9 @@ package trimwright.kernel.band;
 import java.util.Optional;
 import trimwright.kernel.propel.PowerBasis;
 import trimwright.kernel.rig.Craft;
-import trimwright.kernel.rig.FittedWing;
 import trimwright.kernel.rig.ModelFactors;
 import trimwright.kernel.rig.Propulsion;
 import trimwright.kernel.rig.RideCase;
-import trimwright.kernel.section.Section;
 
 /**
  * What a trim is computed from, each with its tolerance: numbers of the case and errors of the
@@ -210,11 +208,6 @@ public enum Input {
     AS_STABILIZER_SETTING
   }
 
-  /** A section this thin and straight counts as thin and symmetrical [chords]. Chosen. */
-  private static final double THIN = 0.13;
-
-  private static final double STRAIGHT = 0.002;
-
   private final Origin origin;
   private final Tolerance tolerance;
   private final CaseChange change;
@@ -296,8 +289,11 @@ public enum Input {
 
   private Tolerance actual(RideCase rideCase) {
     return switch (this) {
-      case FRONT_WING_ZERO_LIFT -> zeroLift(rideCase.setup().frontWing());
-      case STABILIZER_ZERO_LIFT -> zeroLift(rideCase.setup().stabilizer());
+      case FRONT_WING_ZERO_LIFT -> SectionTolerances.zeroLift(rideCase.setup().frontWing());
+      case STABILIZER_ZERO_LIFT -> SectionTolerances.zeroLift(rideCase.setup().stabilizer());
+      case FRONT_WING_LIFT_SLOPE -> SectionTolerances.liftSlope(rideCase.setup().frontWing());
+      case STABILIZER_LIFT_SLOPE -> SectionTolerances.liftSlope(rideCase.setup().stabilizer());
+      case LIFT_LIMIT -> SectionTolerances.liftLimit(rideCase.setup());
       case DRIVE_EFFICIENCY -> efficiency(Propulsion.find(rideCase).orElseThrow().basis());
       default -> tolerance;
     };
@@ -310,15 +306,5 @@ public enum Input {
       case SERIES -> Tolerance.EFFICIENCY_SERIES;
       case OPEN_WATER -> Tolerance.EFFICIENCY_OPEN_WATER;
     };
-  }
-
-  private static Tolerance zeroLift(FittedWing wing) {
-    boolean thin =
-        wing.shape().stations().stream().map(s -> s.section()).allMatch(Input::thinAndStraight);
-    return thin ? Tolerance.ZERO_LIFT_THIN_SYMMETRICAL : Tolerance.ZERO_LIFT_CAMBERED;
-  }
-
-  private static boolean thinAndStraight(Section section) {
-    return section.shape().thickness() <= THIN && Math.abs(section.shape().camber()) <= STRAIGHT;
   }
 }

@@ -118,8 +118,16 @@ enum Tolerance {
   /** The same of a thin symmetrical section [rad]: no misfit at high Reynolds numbers; chosen. */
   ZERO_LIFT_THIN_SYMMETRICAL(Math.toRadians(0.15)),
 
-  /** Lift slope of a section, as a share [1]: largest misfit of the same checks 1.7 %. */
+  /** Lift slope of a fitted section, as a share [1]: largest misfit of the same checks 1.7 %. */
   LIFT_SLOPE(0.015),
+
+  /**
+   * The same of a section on its layers [1]. 19 checks miss by 3.6 % (root mean square;
+   * docs/validation, v-slope and its kin), nearly all of it one way: 3.2 % too steep on average, 6
+   * % for cambered sections at 6 to 9 million, 1 % at a million. Not taken out, since nothing
+   * measured is in hand where wings here run.
+   */
+  LIFT_SLOPE_LAYERS(0.036),
 
   /**
    * Downwash at the stabilizer, as a share [1]: the checks far behind elliptic wings are met within
@@ -128,8 +136,9 @@ enum Tolerance {
   DOWNWASH(0.05),
 
   /**
-   * Viscous drag of the wings' sections, as a share [1]: the method's stated range is 15 % either
-   * way ({@code ProfileDrag}).
+   * Viscous drag of the wings' sections, as a share [1]: the fitted method's stated range is 15 %
+   * either way ({@code ProfileDrag}). On layers the checks miss by 3.8 % (root mean square;
+   * docs/validation, v-cd), by 10 % at the only one below a million: the same is kept.
    */
   SECTION_DRAG(0.075),
 
@@ -180,10 +189,25 @@ enum Tolerance {
   WAKE(0.2),
 
   /**
-   * Lift limit of the sections, as a share [1]: stated at 12 % either way below a Reynolds number
-   * of a million ({@code LiftLimit}).
+   * Lift limit of fitted sections, as a share [1]: stated at 12 % either way below a Reynolds
+   * number of a million ({@code LiftLimit}).
    */
-  LIFT_LIMIT(0.06);
+  LIFT_LIMIT(0.06),
+
+  /**
+   * The same of sections on their layers [1]: 12 checks miss by 9.5 % (root mean square;
+   * docs/validation, v-clmax), a thin one by 22 % too much, the only one below a million by 22 %
+   * too little.
+   */
+  LIFT_LIMIT_LAYERS(0.095),
+
+  /**
+   * The same where a wing is scuffed [1]. Layers that are tripped lose 2 % of their largest lift,
+   * and tunnels with fine grit agree (v-ladson-clmax); the fitted limit of a rough nose, which
+   * thickens the layers besides, lies 20 % lower at a million. Half of that way beside the above;
+   * chosen.
+   */
+  LIFT_LIMIT_SCUFFED_LAYERS(0.14);
 
   private final double[] deviation;
 
