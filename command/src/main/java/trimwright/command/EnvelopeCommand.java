@@ -14,7 +14,7 @@ import trimwright.kernel.envelope.Envelope;
     name = "envelope",
     sortOptions = false,
     description = {
-      "What a setup can do under its rider before something gives way: stall, turns, depths, loads, glide.",
+      "What a setup can do under its rider before something gives way: take-off, stall, turns, depths, loads, glide, range.",
       ""
     },
     optionListHeading = "%nOptions:%n",

@@ -2,6 +2,7 @@ package trimwright.exchange.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.unit.Measures;
 import trimwright.kernel.envelope.Envelope;
@@ -9,6 +10,8 @@ import trimwright.kernel.envelope.Glide;
 import trimwright.kernel.envelope.SlowFlight;
 import trimwright.kernel.envelope.SlowFlight.BankedStall;
 import trimwright.kernel.envelope.SlowFlight.StallWarning;
+import trimwright.kernel.hull.TakeOff;
+import trimwright.kernel.hull.TakeOffVerdict;
 import trimwright.kernel.limit.RideLimit;
 import trimwright.kernel.limit.RideLimits;
 import trimwright.kernel.range.RangePoint;
@@ -39,6 +42,7 @@ public final class EnvelopeWords {
   public static List<String> of(CaseFile caseFile, Envelope envelope, Measures measures) {
     EnvelopeWords words = new EnvelopeWords(measures);
     List<String> all = new ArrayList<>();
+    words.takeOff(all, envelope, caseFile.rideCase().limits());
     envelope
         .slowFlight()
         .ifPresentOrElse(
@@ -49,6 +53,69 @@ public final class EnvelopeWords {
     envelope.glide().ifPresent(glide -> words.glide(all, glide, envelope.speed()));
     envelope.range().ifPresent(range -> words.range(all, range));
     return List.copyOf(all);
+  }
+
+  private void takeOff(List<String> all, Envelope envelope, RideLimits limits) {
+    TakeOff t = envelope.takeOff();
+    String lift = t.liftOff().map(s -> amounts.speed(s.speed())).orElse("");
+    all.add(
+        switch (t.verdict()) {
+          case LIFTS ->
+              "The drive lifts this rider: off the water at "
+                  + lift
+                  + " at the earliest, after some "
+                  + metres(t.length())
+                  + " m and "
+                  + Shown.decimals(t.time().orElse(0), 0)
+                  + " s of full thrust; riders who give thrust slowly need more.";
+          case LIFTS_WHEN_PULLED ->
+              "It lifts at "
+                  + lift
+                  + " when pulled: the pull must reach "
+                  + amounts.force(t.mostNeeded())
+                  + ".";
+          case THRUST_SHORT ->
+              "The drive does not lift this rider"
+                  + t.shortage()
+                      .map(
+                          p ->
+                              ": at "
+                                  + amounts.speed(p.speed())
+                                  + " it is short of "
+                                  + amounts.force(p.shortBy()))
+                      .orElse("")
+                  + ".";
+          case FEET_CANNOT_REACH ->
+              "It does not lift: on the way the feet would have to press beyond the deck's ends.";
+          case NEVER_CARRIED ->
+              "It does not lift: at no speed do the wings carry this weight with room to the stall.";
+          case SINKS -> "Board, foil and rider are heavier than water: they sink at rest.";
+        });
+    if (limits.breaks(RideLimit.TAKE_OFF_THRUST_RATIO, envelope.takeOffThrustRatio())
+        && t.verdict() == TakeOffVerdict.LIFTS) {
+      all.add(
+          "It is close: at the worst place the thrust is "
+              + Shown.decimals(envelope.takeOffThrustRatio(), 2)
+              + " times the drag, and drags on the water may be off by "
+              + Shown.decimals(100 * t.dragBand(), 0)
+              + " % either way.");
+    }
+    t.hump()
+        .ifPresent(
+            p ->
+                all.add(
+                    "The hump to get over lies at "
+                        + amounts.speed(p.speed())
+                        + ", with "
+                        + amounts.force(p.drag())
+                        + " of drag."));
+    if (t.lifts() && t.standing().isEmpty()) {
+      all.add("The feet have to move on the way to lift-off.");
+    }
+  }
+
+  private static String metres(OptionalDouble length) {
+    return length.isPresent() ? Shown.decimals(length.getAsDouble(), 0) : "?";
   }
 
   private void range(List<String> all, RideRange range) {

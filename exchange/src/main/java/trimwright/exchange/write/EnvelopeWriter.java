@@ -16,6 +16,8 @@ import trimwright.kernel.envelope.Envelope;
 import trimwright.kernel.envelope.Glide;
 import trimwright.kernel.envelope.PartLoads;
 import trimwright.kernel.envelope.SlowFlight;
+import trimwright.kernel.hull.TakeOff;
+import trimwright.kernel.hull.WaterState;
 import trimwright.kernel.limit.RideLimit;
 import trimwright.kernel.limit.RideLimits;
 import trimwright.kernel.range.HomeRide;
@@ -47,6 +49,7 @@ public final class EnvelopeWriter {
             .text("name", caseFile.name())
             .text("sections", SectionCode.of(caseFile))
             .number("wished_speed_kmh", Shown.kmh(envelope.speed()));
+    takeOff(fields.object("take_off"), envelope);
     envelope
         .slowFlight()
         .ifPresentOrElse(
@@ -82,6 +85,45 @@ public final class EnvelopeWriter {
         .filter(key -> broken.contains(key.limit()))
         .map(LimitKey::key)
         .toList();
+  }
+
+  private static void takeOff(JsonFields fields, Envelope envelope) {
+    TakeOff t = envelope.takeOff();
+    double ratio = envelope.takeOffThrustRatio();
+    fields
+        .text("verdict", Codes.of(t.verdict()))
+        .text("posture", Codes.of(t.posture()))
+        .number("lift_off_kmh", number(t.liftOff().map(WaterState::speed).map(Shown::kmh)))
+        .number("length_m", t.length())
+        .number("shortest_m", t.shortest())
+        .number("longest_m", t.longest())
+        .number("seconds", t.time())
+        .number("most_needed_n", t.mostNeeded())
+        .number(
+            "least_thrust_ratio",
+            Double.isNaN(ratio) ? OptionalDouble.empty() : OptionalDouble.of(ratio))
+        .number("drag_band_share", t.dragBand());
+    point(fields, "hump", t.hump());
+    point(fields, "shortage", t.shortage());
+    t.standing()
+        .ifPresentOrElse(
+            r ->
+                fields
+                    .object("feet_may_press_mm")
+                    .number("from", Shown.mm(r.from()))
+                    .number("to", Shown.mm(r.to())),
+            () -> fields.none("feet_may_press_mm"));
+  }
+
+  private static void point(JsonFields fields, String name, Optional<TakeOff.Point> found) {
+    found.ifPresentOrElse(
+        p ->
+            fields
+                .object(name)
+                .number("speed_kmh", Shown.kmh(p.speed()))
+                .number("drag_n", p.drag())
+                .number("thrust_n", p.thrust()),
+        () -> fields.none(name));
   }
 
   private static void slow(JsonFields fields, SlowFlight slow) {

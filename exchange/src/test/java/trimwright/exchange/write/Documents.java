@@ -21,6 +21,7 @@ import trimwright.kernel.band.SharedInputs;
 import trimwright.kernel.band.SplitBands;
 import trimwright.kernel.cause.CauseOutcome;
 import trimwright.kernel.envelope.Envelope;
+import trimwright.kernel.hull.Posture;
 import trimwright.kernel.trim.CaseSolver;
 import trimwright.kernel.trim.Curve;
 import trimwright.kernel.trim.NoTrimReason;
@@ -74,7 +75,8 @@ final class Documents {
                 Envelope.of(
                     CaseSolver.of(Samples.caseFile().rideCase()),
                     Envelope.Ratings.NONE,
-                    Optional.empty()))));
+                    Optional.empty(),
+                    Posture.STANDING))));
     texts.put(OutputSchema.LIMITS, List.of(LimitsWriter.json(LimitsFile.CHOSEN)));
     return texts;
   }

@@ -8,6 +8,10 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
 import trimwright.kernel.frame.Attitude;
+import trimwright.kernel.hull.Posture;
+import trimwright.kernel.hull.TakeOff;
+import trimwright.kernel.hull.TakeOffSolver;
+import trimwright.kernel.hull.TakeOffVerdict;
 import trimwright.kernel.limit.RideLimit;
 import trimwright.kernel.limit.RideLimits;
 import trimwright.kernel.range.RangeSolver;
@@ -27,6 +31,7 @@ import trimwright.kernel.turn.TurnStudy;
  * The limits of a case at its wished speed and over its speeds.
  *
  * @param speed the wished speed [m/s], for turns, loads and margins
+ * @param takeOff from rest to flying
  * @param slowFlight the slow end; empty where nothing flies
  * @param turns turns at the wished speed; empty where it has no straight ride
  * @param straight that ride as a turn without a bank, for loads and cavitation
@@ -41,6 +46,7 @@ import trimwright.kernel.turn.TurnStudy;
  */
 public record Envelope(
     double speed,
+    TakeOff takeOff,
     Optional<SlowFlight> slowFlight,
     Optional<TurnStudy> turns,
     Optional<TurnPoint> straight,
@@ -75,9 +81,11 @@ public record Envelope(
    * @param solver of the case
    * @param ratings makers' ratings
    * @param home the way home that the battery must reach for, where one is given
+   * @param posture how the rider rests on the board before it flies
    * @return its limits
    */
-  public static Envelope of(CaseSolver solver, Ratings ratings, Optional<WayHome> home) {
+  public static Envelope of(
+      CaseSolver solver, Ratings ratings, Optional<WayHome> home, Posture posture) {
     RideCase c = solver.rideCase();
     double speed = c.rider().wishedSpeed();
     TurnSolver turns = new TurnSolver(c);
@@ -92,6 +100,7 @@ public record Envelope(
     double fall = c.rider().allMass() * Craft.GRAVITY * 0.5 * c.setup().board().width();
     return new Envelope(
         speed,
+        TakeOffSolver.of(c, posture).solve(),
         slow,
         study,
         straight,
@@ -128,7 +137,24 @@ public record Envelope(
   }
 
   /**
-   * The limits that the straight ride at the wished speed breaks, beyond those of its trim.
+   * Least thrust over drag on the way to lift-off.
+   *
+   * @return a ratio [1]; NaN without a drive or a run
+   */
+  public double takeOffThrustRatio() {
+    boolean pulled = takeOff.verdict() == TakeOffVerdict.LIFTS_WHEN_PULLED;
+    return pulled
+        ? Double.NaN
+        : takeOff.run().stream()
+            .filter(p -> p.state().drag() > 0)
+            .mapToDouble(p -> p.greatestThrust() / p.state().drag())
+            .min()
+            .orElse(Double.NaN);
+  }
+
+  /**
+   * The limits that take-off and the straight ride at the wished speed break, beyond those of its
+   * trim.
    *
    * @param limits the limits
    * @return limits of depth, cavitation and makers' ratings
@@ -144,6 +170,9 @@ public record Envelope(
     double ratio = straight.map(TurnPoint::cavitationSpeedRatio).orElse(Double.NaN);
     if (limits.breaks(RideLimit.CAVITATION_SPEED_RATIO, ratio)) {
       broken.add(RideLimit.CAVITATION_SPEED_RATIO);
+    }
+    if (limits.breaks(RideLimit.TAKE_OFF_THRUST_RATIO, takeOffThrustRatio())) {
+      broken.add(RideLimit.TAKE_OFF_THRUST_RATIO);
     }
     if (Stream.of(mast, frontWing, stabilizer)
         .flatMap(Optional::stream)

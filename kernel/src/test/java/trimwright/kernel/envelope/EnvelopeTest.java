@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import trimwright.kernel.envelope.Envelope.Ratings;
 import trimwright.kernel.envelope.SlowFlight.BankedStall;
+import trimwright.kernel.hull.Posture;
 import trimwright.kernel.limit.RideLimit;
 import trimwright.kernel.limit.RideLimits;
 import trimwright.kernel.rig.Craft;
@@ -23,7 +24,8 @@ import trimwright.kernel.trim.TrimPoint;
 class EnvelopeTest {
   private static final RideCase CASE = ExampleCase.PLAIN.build();
   private static final CaseSolver SOLVER = CaseSolver.of(CASE);
-  private static final Envelope ENVELOPE = Envelope.of(SOLVER, Ratings.NONE, Optional.empty());
+  private static final Envelope ENVELOPE =
+      Envelope.of(SOLVER, Ratings.NONE, Optional.empty(), Posture.STANDING);
 
   @Test
   void belowTheStallSpeedNothingFliesAndAboveItDoes() {
@@ -91,7 +93,7 @@ class EnvelopeTest {
     assertThat(mast.exceeds(RideLimits.CHOSEN)).isEmpty();
     Ratings weak =
         new Ratings(OptionalDouble.of(1), OptionalDouble.of(1e6), OptionalDouble.empty());
-    Envelope rated = Envelope.of(SOLVER, weak, Optional.empty());
+    Envelope rated = Envelope.of(SOLVER, weak, Optional.empty(), Posture.STANDING);
     assertThat(rated.mast().orElseThrow().exceeds(RideLimits.CHOSEN)).contains(true);
     assertThat(rated.frontWing().orElseThrow().exceeds(RideLimits.CHOSEN)).contains(false);
     RideLimits half = RideLimits.tightened(Map.of(RideLimit.RATING_SHARE, 0.5));
