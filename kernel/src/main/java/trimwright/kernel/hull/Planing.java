@@ -12,6 +12,9 @@ import trimwright.kernel.numeric.Roots;
  * used as they stand.
  */
 public final class Planing {
+  /** The published formulas take degrees. */
+  private static final double DEGREE = Math.toRadians(1);
+
   /** Slowest speed coefficient of the published range [1]. */
   public static final double SLOWEST = 0.6;
 
@@ -62,7 +65,7 @@ public final class Planing {
   }
 
   private static double trimFactor(double trim) {
-    return Math.pow(Math.toDegrees(trim), TRIM_POWER);
+    return Math.pow(trim / DEGREE, TRIM_POWER);
   }
 
   /**
@@ -86,7 +89,7 @@ public final class Planing {
    * @return coefficient [1]
    */
   public static double lift(double flatLift, double deadrise) {
-    return flatLift - DEADRISE * Math.toDegrees(deadrise) * Math.pow(flatLift, DEADRISE_POWER);
+    return flatLift - DEADRISE * deadrise / DEGREE * Math.pow(flatLift, DEADRISE_POWER);
   }
 
   /**
