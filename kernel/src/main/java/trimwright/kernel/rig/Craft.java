@@ -98,8 +98,8 @@ public final class Craft {
                 s.stabilizer().height(),
                 s.stabilizer().setting() + s.shim(),
                 stabilizer));
-    foil = weighFoil(s);
-    weights = weighDeck(s).plus(foil);
+    foil = CraftMasses.foil(s);
+    weights = CraftMasses.onDeck(s, deck).plus(foil);
     buoyancy = submerged(s);
     Mast m = s.mast();
     double mastCorner = MastDrag.junction(m.chord(), m.thickness());
@@ -135,41 +135,6 @@ public final class Craft {
   public Craft withHeadWind(double headWind) {
     return new Craft(
         rideCase.withHeadWind(headWind), wings.get(0).size(), wings.get(1).size(), factors);
-  }
-
-  private Moments weighDeck(Setup s) {
-    Board board = s.board();
-    Moments sum =
-        Moments.NONE.plus(
-            board.mass(),
-            deck.aheadInFoil(board.massCentreAhead() - board.track(), board.massCentreBelowDeck()),
-            deck.aboveInFoil(board.massCentreAhead() - board.track(), board.massCentreBelowDeck()));
-    if (s.battery().isPresent()) {
-      Battery b = s.battery().get();
-      double along = b.massCentreAhead() - board.track();
-      sum =
-          sum.plus(
-              b.mass(),
-              deck.aheadInFoil(along, b.massCentreBelowDeck()),
-              deck.aboveInFoil(along, b.massCentreBelowDeck()));
-    }
-    return sum;
-  }
-
-  private static Moments weighFoil(Setup s) {
-    Mast m = s.mast();
-    Moments sum =
-        Moments.NONE.plus(m.mass(), -m.massAboveAxis() * Math.tan(m.rake()), m.massAboveAxis());
-    if (s.drive().isPresent()) {
-      Drive d = s.drive().get();
-      sum = sum.plus(d.mass(), s.podAhead(), d.massAboveAxis());
-    }
-    Fuselage f = s.fuselage();
-    sum = sum.plus(f.mass(), fuselageMiddle(f), f.massAboveAxis());
-    FittedWing w = s.frontWing();
-    sum = sum.plus(w.mass(), f.frontWingAhead(), w.massAboveAxis());
-    FittedWing t = s.stabilizer();
-    return sum.plus(t.mass(), -f.stabilizerBehind(), t.massAboveAxis());
   }
 
   /** Half way between the wings: a fuselage overhangs both about alike. */
