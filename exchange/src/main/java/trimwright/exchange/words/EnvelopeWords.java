@@ -67,7 +67,9 @@ public final class EnvelopeWords {
                   + metres(t.length())
                   + " m and "
                   + Shown.decimals(t.time().orElse(0), 0)
-                  + " s of full thrust; riders who give thrust slowly need more.";
+                  + " s of full thrust. Drags on the water are known to "
+                  + Shown.decimals(100 * t.dragBand(), 0)
+                  + " % only, and riders who give thrust slowly need more.";
           case LIFTS_WHEN_PULLED ->
               "It lifts at "
                   + lift

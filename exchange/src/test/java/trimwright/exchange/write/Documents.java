@@ -30,6 +30,16 @@ import trimwright.kernel.water.Water;
 
 /** Every kind of document and text, by name. */
 final class Documents {
+  /** Half a second's work, once for all tests. */
+  private static final String ENVELOPE =
+      EnvelopeWriter.json(
+          Samples.caseFile(),
+          Envelope.of(
+              CaseSolver.of(Samples.caseFile().rideCase()),
+              Envelope.Ratings.NONE,
+              Optional.empty(),
+              Posture.STANDING));
+
   private Documents() {}
 
   static Map<OutputSchema, List<String>> json() {
@@ -67,16 +77,7 @@ final class Documents {
         List.of(
             WingWriter.json(wing(OptionalDouble.of(0.45))),
             WingWriter.json(wing(OptionalDouble.empty()))));
-    texts.put(
-        OutputSchema.ENVELOPE,
-        List.of(
-            EnvelopeWriter.json(
-                Samples.caseFile(),
-                Envelope.of(
-                    CaseSolver.of(Samples.caseFile().rideCase()),
-                    Envelope.Ratings.NONE,
-                    Optional.empty(),
-                    Posture.STANDING))));
+    texts.put(OutputSchema.ENVELOPE, List.of(ENVELOPE));
     texts.put(OutputSchema.LIMITS, List.of(LimitsWriter.json(LimitsFile.CHOSEN)));
     return texts;
   }
