@@ -204,7 +204,7 @@ public final class EnvelopeWords {
   private static String because(TurnLimit limit) {
     return switch (limit) {
       case TIP -> "Beyond it a wing tip comes too near the surface and draws air.";
-      case FEET -> "Beyond it the weight would have to stand too near the back foot.";
+      case FEET -> "Beyond it the weight would have to stand too near one foot.";
       case STALL -> "Beyond it a wing comes too near its stall.";
       case POWER -> "Beyond it the drive cannot push hard enough.";
       case NO_CIRCLE -> "Beyond it there is no circle with that bank at this speed.";

@@ -18,6 +18,7 @@ import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.trim.CaseSolver;
 import trimwright.kernel.trim.ExampleCase;
+import trimwright.kernel.trim.NoTrimReason;
 import trimwright.kernel.trim.TrimOutcome;
 import trimwright.kernel.trim.TrimPoint;
 
@@ -30,11 +31,15 @@ class EnvelopeTest {
   @Test
   void belowTheStallSpeedNothingFliesAndAboveItDoes() {
     double stall = ENVELOPE.slowFlight().orElseThrow().stallSpeed();
-    assertThat(SOLVER.findReason(stall * 0.995)).isPresent();
-    assertThat(SOLVER.trim(stall + 0.01)).isInstanceOf(TrimOutcome.class);
-    assertThat(
-            CaseSolver.of(CASE).findReason(stall + 0.002).filter(r -> r.name().equals("TOO_SLOW")))
-        .isEmpty();
+    assertThat(SOLVER.findReason(stall * 0.995).filter(EnvelopeTest::isTooSlow)).isPresent();
+    // Feet or drive may still not hold it; the wings do.
+    for (double faster : new double[] {0.002, 0.05, 0.5}) {
+      assertThat(SOLVER.findReason(stall + faster).filter(EnvelopeTest::isTooSlow)).isEmpty();
+    }
+  }
+
+  private static boolean isTooSlow(NoTrimReason reason) {
+    return reason == NoTrimReason.TOO_SLOW || reason == NoTrimReason.STALLED;
   }
 
   @Test
