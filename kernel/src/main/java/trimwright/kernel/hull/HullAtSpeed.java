@@ -28,6 +28,9 @@ final class HullAtSpeed {
   /** Drag of a bluff end with round edges on its wetted front. Chosen from 0.2 to 0.3 [1]. */
   private static final double BLUNT = 0.25;
 
+  /** Least height over which a deck goes under: none is flat. Chosen [m]. */
+  private static final double CAMBER = 0.01;
+
   private final BoardHull hull;
   private final Water water;
   private final double speed;
@@ -146,8 +149,8 @@ final class HullAtSpeed {
       return pressure * coefficient * bottom;
     }
     double deckDepth = sternDepth - hull.thickness();
-    double awash =
-        deckDepth <= 0 ? 0 : deckDepth >= hull.length() * sin ? hull.length() : deckDepth / sin;
+    double rising = Math.max(hull.length() * sin, CAMBER);
+    double awash = hull.length() * Math.max(0, Math.min(1, deckDepth / rising));
     double others = (1 - planing) * (under.sides() + awash * beam);
     double form = 1 + (1 - planing) * (formFactor - 1);
     return pressure * coefficient * (form * bottom + formFactor * others);

@@ -27,6 +27,9 @@ public final class WavePressure {
   /** Slower than this on the length's Froude number the waves carry nothing worth counting [1]. */
   private static final double SLOWEST_FROUDE = 0.12;
 
+  /** From here on they count whole; between the two they come in without a jump [1]. */
+  private static final double WHOLE_FROUDE = 0.16;
+
   private WavePressure() {}
 
   /**
@@ -41,9 +44,11 @@ public final class WavePressure {
    */
   public static double perLoadSquared(
       double length, double width, double speed, double density, double gravity) {
-    if (speed < SLOWEST_FROUDE * Math.sqrt(gravity * length)) {
+    double froude = speed / Math.sqrt(gravity * length);
+    if (froude <= SLOWEST_FROUDE) {
       return 0;
     }
+    double in = Math.min(1, (froude - SLOWEST_FROUDE) / (WHOLE_FROUDE - SLOWEST_FROUDE));
     double k = gravity / (speed * speed);
     // sec θ = cosh u.
     double evened = Math.max(Math.max(1, Math.sqrt(2 / (k * width))), 4 / (k * length));
@@ -59,7 +64,7 @@ public final class WavePressure {
       double square = along * across * cosh * cosh;
       sum += RULE.weight(i, 0, last) * square * square;
     }
-    return k * k * k / (Math.PI * density * gravity) * sum;
+    return in * in * (3 - 2 * in) * k * k * k / (Math.PI * density * gravity) * sum;
   }
 
   /** Transform of a parabola over its own integral. */
