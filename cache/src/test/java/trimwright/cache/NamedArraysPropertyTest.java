@@ -9,10 +9,11 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.AlphaChars;
 import net.jqwik.api.constraints.StringLength;
 import org.junit.jupiter.api.Test;
+import trimwright.seed.RunSeed;
 
 class NamedArraysPropertyTest {
 
-  @Property(tries = 1000)
+  @Property(tries = 1000, seed = RunSeed.VALUE)
   void everyBitComesBack(
       @ForAll double[] doubles,
       @ForAll int[] ints,
@@ -35,7 +36,7 @@ class NamedArraysPropertyTest {
   }
 
   /** Any bytes at all are refused in words or are arrays; nothing else may happen. */
-  @Property(tries = 1000)
+  @Property(tries = 1000, seed = RunSeed.VALUE)
   void bytesOfAnyKindAreReadOrRefused(@ForAll byte[] bytes) {
     readOrRefused(bytes);
   }

@@ -13,6 +13,7 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import trimwright.exchange.demo.DemoCase;
 import trimwright.exchange.demo.DemoCases;
+import trimwright.seed.RunSeed;
 
 /** Whatever comes in: the readers answer, and never throw. */
 class AnyTextPropertyTest {
@@ -71,24 +72,24 @@ class AnyTextPropertyTest {
           "@",
           "`");
 
-  @Property(tries = 500)
+  @Property(tries = 500, seed = RunSeed.VALUE)
   void takesRandomText(@ForAll @Size(max = 400) String text) {
     answers(text);
   }
 
-  @Property(tries = 500)
+  @Property(tries = 500, seed = RunSeed.VALUE)
   void takesRandomBytes(@ForAll @Size(max = 400) byte[] bytes) {
     answers(new String(bytes, StandardCharsets.ISO_8859_1));
   }
 
-  @Property(tries = 500)
+  @Property(tries = 500, seed = RunSeed.VALUE)
   void takesRandomPieces(@ForAll @Size(max = 40) List<@IntRange(min = 0, max = 50) Integer> picks) {
     StringBuilder text = new StringBuilder();
     picks.forEach(pick -> text.append(PIECES.get(pick % PIECES.size())));
     answers(text.toString());
   }
 
-  @Property(tries = 500)
+  @Property(tries = 500, seed = RunSeed.VALUE)
   void takesChangedDemoCases(
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @Size(min = 1, max = 6) List<@IntRange(min = 0, max = 1_000_000) Integer> places,
@@ -103,7 +104,7 @@ class AnyTextPropertyTest {
     answers(text.toString());
   }
 
-  @Property(tries = 300)
+  @Property(tries = 300, seed = RunSeed.VALUE)
   void takesRandomValuesOfKnownKeys(
       @ForAll @IntRange(min = 0, max = 3) int which,
       @ForAll @IntRange(min = 0, max = 10_000) int line,

@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import trimwright.exchange.demo.DemoCase;
 import trimwright.exchange.demo.DemoCases;
 import trimwright.exchange.unit.Measures;
+import trimwright.seed.RunSeed;
 
 /** Fields and case files say the same, and whatever stands in the fields is answered. */
 class CaseDraftPropertyTest {
@@ -109,7 +110,7 @@ class CaseDraftPropertyTest {
     comesBack(demo.text());
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = RunSeed.VALUE)
   void casesOfTheSchemaComeBack(@ForAll @IntRange(min = 0, max = 1_000_000) int seed) {
     SchemaCaseGenerator generator = new SchemaCaseGenerator(seed);
     comesBack(seed % 2 == 0 ? generator.next() : generator.near(Texts.EXAMPLE));
@@ -130,7 +131,7 @@ class CaseDraftPropertyTest {
     }
   }
 
-  @Property(tries = 200)
+  @Property(tries = 200, seed = RunSeed.VALUE)
   void anyFieldsAreAnswered(
       @ForAll @Size(max = 30) Map<String, String> random,
       @ForAll @IntRange(min = 0, max = 1_000_000) int seed) {
@@ -193,7 +194,7 @@ class CaseDraftPropertyTest {
     assertThat(fields.containsKey(path) || CaseFields.find(path).isPresent()).as(path).isTrue();
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = RunSeed.VALUE)
   void theFieldsAcceptWhatTheFileAccepts(@ForAll @IntRange(min = 0, max = 1_000_000) int seed) {
     Random dice = new Random(seed);
     Map<String, String> fields =
