@@ -6,6 +6,8 @@ import java.util.Map;
 import trimwright.reference.topic.Computation;
 import trimwright.reference.topic.Conditions;
 import trimwright.reference.topic.FreeSurfaceChecks;
+import trimwright.reference.topic.LimitChecks;
+import trimwright.reference.topic.PlaningChecks;
 import trimwright.reference.topic.PropellerChecks;
 import trimwright.reference.topic.SectionChecks;
 import trimwright.reference.topic.StrutChecks;
@@ -61,7 +63,9 @@ public final class CheckRunner {
             FreeSurfaceChecks.computations(),
             TailChecks.computations(),
             StrutChecks.computations(),
-            PropellerChecks.computations())) {
+            PropellerChecks.computations(),
+            PlaningChecks.computations(),
+            LimitChecks.computations())) {
       topic.forEach(
           (name, computation) -> {
             if (all.put(name, computation) != null) {

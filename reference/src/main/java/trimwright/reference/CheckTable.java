@@ -10,7 +10,16 @@ import org.apache.commons.csv.CSVRecord;
 final class CheckTable {
   /** The topics, each a table of its own, in the order in which they are shown. */
   static final List<String> TOPICS =
-      List.of("water", "section", "wing", "free-surface", "tail", "strut", "propeller");
+      List.of(
+          "water",
+          "section",
+          "wing",
+          "free-surface",
+          "tail",
+          "strut",
+          "propeller",
+          "planing",
+          "limit");
 
   private CheckTable() {}
 

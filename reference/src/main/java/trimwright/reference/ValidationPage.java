@@ -18,7 +18,9 @@ final class ValidationPage {
           "free-surface", "Below the surface",
           "tail", "Wing and tail",
           "strut", "Mast, bodies, junctions",
-          "propeller", "Propellers");
+          "propeller", "Propellers",
+          "planing", "Boards on the water",
+          "limit", "Turns and cavitation");
 
   private ValidationPage() {}
 

@@ -15,13 +15,11 @@ import trimwright.kernel.propel.PropellerDepth;
 import trimwright.kernel.propel.Screw;
 import trimwright.kernel.propel.ScrewPowertrain;
 import trimwright.kernel.propel.SeriesPropeller;
+import trimwright.kernel.water.Cavitation;
 import trimwright.kernel.water.Water;
 
 /** What drives a case: its drive, battery and water put together. */
 public final class Propulsion {
-  /** Standard atmosphere at sea level (ISO 2533) [Pa]. */
-  private static final double ATMOSPHERE = 101_325;
-
   private Propulsion() {}
 
   /**
@@ -98,9 +96,7 @@ public final class Propulsion {
     Drive drive = craft.rideCase().setup().drive().orElseThrow();
     Water water = craft.rideCase().water();
     double pressure =
-        ATMOSPHERE
-            + water.density() * Craft.GRAVITY * shaftDepth(craft, pitch)
-            - water.vapourPressure();
+        Cavitation.pressureAboveVapour(water, shaftDepth(craft, pitch), Craft.GRAVITY);
     return drive
         .powerplant()
         .blades()

@@ -21,6 +21,7 @@ import trimwright.kernel.surface.StripPolars;
 import trimwright.kernel.surface.TurnLattice;
 import trimwright.kernel.surface.TurnMotion;
 import trimwright.kernel.surface.TurnWing;
+import trimwright.kernel.water.Cavitation;
 
 /**
  * Solves turns of one case. At a speed and a bank the circle follows from the rider's balance
@@ -41,9 +42,6 @@ public final class TurnSolver {
 
   /** Height of a standing mass centre over the stature: see the reference checks (i-com). */
   private static final double MASS_CENTRE = 0.56;
-
-  /** Standard atmosphere, 10th CGPM 1954 [Pa]. */
-  private static final double ATMOSPHERE = 101_325;
 
   private static final int MOST_STEPS = 12;
 
@@ -329,9 +327,7 @@ public final class TurnSolver {
       lowest = Math.min(lowest, profiles.get(i).minimumPressure(starboard));
     }
     double above =
-        ATMOSPHERE
-            + rideCase.water().density() * Craft.GRAVITY * Math.max(0, tipDepth)
-            - rideCase.water().vapourPressure();
+        Cavitation.pressureAboveVapour(rideCase.water(), Math.max(0, tipDepth), Craft.GRAVITY);
     return Math.sqrt(above / (at.pressure * -lowest));
   }
 

@@ -33,7 +33,7 @@ public final class WaterChecks {
     return water.kinematicViscosity() * water.density();
   }
 
-  private static Water water(Conditions conditions) {
+  static Water water(Conditions conditions) {
     double celsius =
         conditions.has("temperature_ipts68_c")
             ? conditions.number("temperature_ipts68_c") / IPTS68_PER_ITS90
