@@ -6,7 +6,7 @@ package trimwright.kernel.quick;
  */
 final class PairGrid {
   /** Version of everything here: another one makes other tables. */
-  static final int VERSION = 3;
+  static final int VERSION = 4;
 
   /** Pitches, closer where the front wing's wake passes the stabilizer and towards the stall. */
   private static final int PITCHES = 28;

@@ -1,7 +1,5 @@
 package trimwright.kernel.surface;
 
-import trimwright.kernel.numeric.Arctangent;
-
 /**
  * Induced drag from the kinetic energy left in the wake far behind (M. M. Munk, NACA Report 121,
  * 1921: half the density times the integral of circulation and the wash across the wake's trace,
@@ -32,10 +30,11 @@ final class FarField {
           circulation += strength[h.rowPanel[row + m] + k];
         }
         // Wash along (0, dz, -dy), the upward normal times the strip's width.
-        double wash = wash(h, all, y, z, dz, -dy, s) + wash(h, all, -y, z, -dz, -dy, s);
+        double wash = wash(h, all, y, z, dz, -dy, s, k) + wash(h, all, -y, z, -dz, -dy, s, k);
         if (!deep) {
           double mirrored = 2 * surfaceZ - z;
-          wash += wash(h, all, y, mirrored, -dz, -dy, s) + wash(h, all, -y, mirrored, dz, -dy, s);
+          wash +=
+              wash(h, all, y, mirrored, -dz, -dy, s, k) + wash(h, all, -y, mirrored, dz, -dy, s, k);
         }
         drag[s] -= 2 * circulation * wash;
       }
@@ -83,11 +82,12 @@ final class FarField {
           Strips shedding = h.surfaces[from];
           for (int j = 0; j <= shedding.count; j++) {
             double wash =
-                edgeWash(h, from, j, y, z, dz, -dy, s) + edgeWash(h, from, j, -y, z, -dz, -dy, s);
+                edgeWash(h, from, j, y, z, dz, -dy, s, i)
+                    + edgeWash(h, from, j, -y, z, -dz, -dy, s, i);
             if (!deep) {
               wash +=
-                  edgeWash(h, from, j, y, mirrored, -dz, -dy, s)
-                      + edgeWash(h, from, j, -y, mirrored, dz, -dy, s);
+                  edgeWash(h, from, j, y, mirrored, -dz, -dy, s, i)
+                      + edgeWash(h, from, j, -y, mirrored, dz, -dy, s, i);
             }
             // Circulation is lift times half the chord, in a stream of 1.
             double part = -2 * HALF_OVER_PI * 0.25 * seen.chord[i] * wash;
@@ -108,12 +108,12 @@ final class FarField {
 
   /** Wash of all starboard trailing vortices at a point of the far plane, along a direction. */
   private static double wash(
-      HalfLattice h, double[] shed, double y, double z, double ny, double nz, int seen) {
+      HalfLattice h, double[] shed, double y, double z, double ny, double nz, int seen, int strip) {
     double wash = 0;
     for (int from = 0; from < h.surfaces.length; from++) {
       int first = h.rowEdge[h.firstRow(from)];
       for (int k = 0; k <= h.surfaces[from].count; k++) {
-        wash += shed[first + k] * edgeWash(h, from, k, y, z, ny, nz, seen);
+        wash += shed[first + k] * edgeWash(h, from, k, y, z, ny, nz, seen, strip);
       }
     }
     return HALF_OVER_PI * wash;
@@ -121,7 +121,15 @@ final class FarField {
 
   /** Wash of one starboard trailing vortex of strength 2 pi. */
   private static double edgeWash(
-      HalfLattice h, int from, int k, double y, double z, double ny, double nz, int seen) {
+      HalfLattice h,
+      int from,
+      int k,
+      double y,
+      double z,
+      double ny,
+      double nz,
+      int seen,
+      int strip) {
     Strips s = h.surfaces[from];
     int e = h.rowEdge[h.firstRow(from)] + k;
     double u = y - h.trailY[e];
@@ -134,9 +142,22 @@ final class FarField {
     double begin = y - s.centreY[k - 1];
     double end = y - (k == s.count ? 2 * s.edgeY[k] - s.centreY[k - 1] : s.centreY[k]);
     double width = begin - end;
-    double core = 1e-6 * width * width;
-    double vz = 0.5 * Math.log((end * end + w * w + core) / (begin * begin + w * w + core)) / width;
-    double vy = w == 0 ? 0 : Arctangent.of(w * width, w * w + begin * end) / width;
+    double core = h.thin ? SheetCore.thin(width) : meeting(h, from, k, seen, strip);
+    double vz = SheetCore.downwards(w, begin, end, core, h.thin) / width;
+    double vy = SheetCore.sideways(w, begin, end, core, h.thin) / width;
     return ny * vy + nz * vz;
+  }
+
+  /**
+   * d² of the sheet between an edge of one surface and a strip of another: where the wing behind
+   * meets the wake of the one ahead, whichever of the two is asked about, so that each gives the
+   * other as much as it takes.
+   */
+  private static double meeting(HalfLattice h, int from, int edge, int seen, int strip) {
+    int other = h.rowEdge[h.firstRow(seen)] + strip;
+    double distance = h.trailX[h.rowEdge[h.firstRow(from)] + edge] - h.trailX[other];
+    return from < seen
+        ? SheetCore.squared(SheetCore.chordAt(h.surfaces[from], edge), distance)
+        : SheetCore.squared(h.surfaces[seen].chord[strip], -distance);
   }
 }

@@ -46,10 +46,15 @@ final class HalfLattice {
   final double[] middleZ;
   final int[] panelSurface;
   final int[] panelStrip;
+
+  /** Whether wakes are sheets without any thickness, as in a fluid without friction. */
+  final boolean thin;
+
   private double pitch;
 
-  HalfLattice(Strips[] surfaces) {
+  HalfLattice(Strips[] surfaces, boolean thin) {
     this.surfaces = surfaces;
+    this.thin = thin;
     int rowCount = 0;
     int panelCount = 0;
     int edgeCount = 0;

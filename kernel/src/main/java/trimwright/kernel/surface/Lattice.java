@@ -58,14 +58,15 @@ public final class Lattice {
    * A lattice for given wings.
    *
    * @param wings from the front to the back, in foil axes
-   * @param inviscid whether every strip answers with 2 pi instead of its section's slope
+   * @param inviscid whether every strip answers with 2 pi instead of its section's slope, and wakes
+   *     are sheets without the thickness that friction gives them
    * @throws IllegalArgumentException if there is no wing
    */
   public Lattice(List<PlacedWing> wings, boolean inviscid) {
     if (wings.isEmpty()) {
       throw new IllegalArgumentException("a lattice needs at least 1 wing, was given none");
     }
-    half = new HalfLattice(wings.stream().map(Strips::new).toArray(Strips[]::new));
+    half = new HalfLattice(wings.stream().map(Strips::new).toArray(Strips[]::new), inviscid);
     half.turnTo(0);
     controls = new Targets(half.panelSurface);
     setControls(true, 0);
