@@ -27,10 +27,10 @@ public final class Responses {
 
   /**
    * Spacing where the front wing's wake passes the stabilizer [rad], and how far that reaches
-   * either way. In the sheet the wash has a fold. With these the table's error stays below 0.02
-   * degrees of pitch and 1 mm of foot-pressure position; a test holds it there.
+   * either way: through the sheet's thickness the wash bends. With these the table's error stays
+   * below 0.02 degrees of pitch and 1 mm of foot-pressure position; a test holds it there.
    */
-  private static final double CLOSE_SPACING = Math.toRadians(0.5);
+  private static final double CLOSE_SPACING = Math.toRadians(1);
 
   private static final double CLOSE_REACH = Math.toRadians(2);
 
