@@ -29,6 +29,20 @@ public enum LimitKey {
   RATING_SHARE(RideLimit.RATING_SHARE, "most_rating_share"),
   /** Of {@link RideLimit#TAKE_OFF_THRUST_RATIO}. */
   TAKE_OFF_THRUST_RATIO(RideLimit.TAKE_OFF_THRUST_RATIO, "least_take_off_thrust_ratio"),
+  /** Of {@link RideLimit#TAKE_OFF_LEAST_TRIM}. */
+  TAKE_OFF_LEAST_TRIM(RideLimit.TAKE_OFF_LEAST_TRIM, "least_take_off_trim_deg"),
+  /** Of {@link RideLimit#TAKE_OFF_MOST_TRIM}. */
+  TAKE_OFF_MOST_TRIM(RideLimit.TAKE_OFF_MOST_TRIM, "most_take_off_trim_deg"),
+  /** Of {@link RideLimit#TAKE_OFF_SPEED}. */
+  TAKE_OFF_SPEED(RideLimit.TAKE_OFF_SPEED, "most_take_off_speed_kmh"),
+  /** Of {@link RideLimit#TAKE_OFF_ACCELERATION}. */
+  TAKE_OFF_ACCELERATION(RideLimit.TAKE_OFF_ACCELERATION, "most_take_off_acceleration_m_s2"),
+  /** Of {@link RideLimit#TAKE_OFF_RAMP}. */
+  TAKE_OFF_RAMP(RideLimit.TAKE_OFF_RAMP, "least_take_off_ramp_s"),
+  /** Of {@link RideLimit#BANK}. */
+  BANK(RideLimit.BANK, "most_bank_deg"),
+  /** Of {@link RideLimit#LANDING_LOAD}. */
+  LANDING_LOAD(RideLimit.LANDING_LOAD, "least_landing_load"),
   /** Of {@link RideLimit#BATTERY_RESERVE}. */
   BATTERY_RESERVE(RideLimit.BATTERY_RESERVE, "least_battery_reserve");
 

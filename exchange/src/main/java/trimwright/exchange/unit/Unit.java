@@ -57,6 +57,8 @@ public enum Unit {
   WATT("W", 1, 1, 0, "W"),
   /** Second, the SI unit itself. Source: SI brochure, table 2. */
   SECOND("s", 1, 1, 0, "s"),
+  /** Metre per second squared, the SI unit itself. Source: SI brochure, table 5. */
+  METRE_PER_SECOND_SQUARED("m/s²", 1, 1, 0, "m/s²"),
   /** Volt, the SI unit itself. Source: SI brochure, table 4. */
   VOLT("V", 1, 1, 0, "V"),
   /** Ampere, the SI unit itself. Source: SI brochure, table 2. */

@@ -10,6 +10,7 @@ import trimwright.kernel.envelope.Glide;
 import trimwright.kernel.envelope.SlowFlight;
 import trimwright.kernel.envelope.SlowFlight.BankedStall;
 import trimwright.kernel.envelope.SlowFlight.StallWarning;
+import trimwright.kernel.hull.Posture;
 import trimwright.kernel.hull.TakeOff;
 import trimwright.kernel.hull.TakeOffVerdict;
 import trimwright.kernel.limit.RideLimit;
@@ -24,6 +25,9 @@ import trimwright.kernel.turn.TurnStudy;
 public final class EnvelopeWords {
   /** A move of the foot-pressure centre that people notice [m]. Chosen. */
   private static final double NOTICED = 0.01;
+
+  /** Drags nearer to each other than this are the same in words [1]. */
+  private static final double SAME_DRAG = 0.02;
 
   private final Amounts amounts;
 
@@ -111,9 +115,45 @@ public final class EnvelopeWords {
                         + ", with "
                         + amounts.force(p.drag())
                         + " of drag."));
+    envelope
+        .ramped()
+        .ifPresent(
+            r ->
+                all.add(
+                    "With the throttle brought up over "
+                        + Shown.decimals(r.ramp(), 0)
+                        + " s it takes some "
+                        + Shown.decimals(r.length(), 0)
+                        + " m and "
+                        + Shown.decimals(r.time(), 0)
+                        + " s."));
     if (t.lifts() && t.standing().isEmpty()) {
       all.add("The feet have to move on the way to lift-off.");
     }
+    all.add(otherPosture(t, envelope.otherTakeOff()));
+  }
+
+  /** What another posture changes: the body's buoyancy and drag where the deck is under water. */
+  private String otherPosture(TakeOff first, TakeOff other) {
+    String start = other.posture() == Posture.KNEELING ? "Kneeling" : "Standing";
+    if (!other.lifts()) {
+      return start + (first.lifts() ? " it does not lift." : " it does not lift either.");
+    }
+    if (!first.lifts()) {
+      return start + " it lifts, with at most " + amounts.force(other.mostNeeded()) + " of drag.";
+    }
+    double less = first.mostNeeded() - other.mostNeeded();
+    if (Math.abs(less) < SAME_DRAG * first.mostNeeded()) {
+      return start
+          + " the water asks for the same: what it changes is how high the weight stands, which is"
+          + " not counted.";
+    }
+    return start
+        + " it needs at most "
+        + amounts.force(other.mostNeeded())
+        + ", "
+        + amounts.force(Math.abs(less))
+        + (less > 0 ? " less." : " more.");
   }
 
   private static String metres(OptionalDouble length) {

@@ -16,6 +16,7 @@ import trimwright.kernel.envelope.Envelope;
 import trimwright.kernel.envelope.Glide;
 import trimwright.kernel.envelope.PartLoads;
 import trimwright.kernel.envelope.SlowFlight;
+import trimwright.kernel.hull.RampedRun;
 import trimwright.kernel.hull.TakeOff;
 import trimwright.kernel.hull.WaterState;
 import trimwright.kernel.limit.RideLimit;
@@ -49,7 +50,12 @@ public final class EnvelopeWriter {
             .text("name", caseFile.name())
             .text("sections", SectionCode.of(caseFile))
             .number("wished_speed_kmh", Shown.kmh(envelope.speed()));
-    takeOff(fields.object("take_off"), envelope);
+    JsonFields start = fields.object("take_off");
+    takeOff(start, envelope.takeOff());
+    envelope
+        .ramped()
+        .ifPresentOrElse(r -> ramped(start.object("ramped"), r), () -> start.none("ramped"));
+    takeOff(fields.object("other_take_off"), envelope.otherTakeOff());
     envelope
         .slowFlight()
         .ifPresentOrElse(
@@ -87,9 +93,15 @@ public final class EnvelopeWriter {
         .toList();
   }
 
-  private static void takeOff(JsonFields fields, Envelope envelope) {
-    TakeOff t = envelope.takeOff();
-    double ratio = envelope.takeOffThrustRatio();
+  private static void ramped(JsonFields fields, RampedRun run) {
+    fields
+        .number("throttle_s", run.ramp())
+        .number("length_m", run.length())
+        .number("seconds", run.time());
+  }
+
+  private static void takeOff(JsonFields fields, TakeOff t) {
+    double ratio = t.leastThrustRatio();
     fields
         .text("verdict", Codes.of(t.verdict()))
         .text("posture", Codes.of(t.posture()))

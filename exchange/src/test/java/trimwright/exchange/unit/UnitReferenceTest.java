@@ -43,6 +43,7 @@ class UnitReferenceTest {
       WATT_HOUR, 2000, 7200000
       WATT, 5000, 5000
       SECOND, 0.4, 0.4
+      METRE_PER_SECOND_SQUARED, 1.5, 1.5
       VOLT, 48, 48
       AMPERE, 80, 80
       MILLIOHM, 40, 0.04

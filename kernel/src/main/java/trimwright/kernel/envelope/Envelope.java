@@ -9,9 +9,9 @@ import java.util.Set;
 import java.util.stream.Stream;
 import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.hull.Posture;
+import trimwright.kernel.hull.RampedRun;
 import trimwright.kernel.hull.TakeOff;
 import trimwright.kernel.hull.TakeOffSolver;
-import trimwright.kernel.hull.TakeOffVerdict;
 import trimwright.kernel.limit.RideLimit;
 import trimwright.kernel.limit.RideLimits;
 import trimwright.kernel.range.RangeSolver;
@@ -31,7 +31,10 @@ import trimwright.kernel.turn.TurnStudy;
  * The limits of a case at its wished speed and over its speeds.
  *
  * @param speed the wished speed [m/s], for turns, loads and margins
- * @param takeOff from rest to flying
+ * @param takeOff from rest to flying, with the posture asked for
+ * @param otherTakeOff the same in another posture: on the knees, or standing where the first kneels
+ * @param ramped the first with the throttle brought up over the time that the limits name; empty
+ *     where no drive lifts it
  * @param slowFlight the slow end; empty where nothing flies
  * @param turns turns at the wished speed; empty where it has no straight ride
  * @param straight that ride as a turn without a bank, for loads and cavitation
@@ -47,6 +50,8 @@ import trimwright.kernel.turn.TurnStudy;
 public record Envelope(
     double speed,
     TakeOff takeOff,
+    TakeOff otherTakeOff,
+    Optional<RampedRun> ramped,
     Optional<SlowFlight> slowFlight,
     Optional<TurnStudy> turns,
     Optional<TurnPoint> straight,
@@ -97,10 +102,18 @@ public record Envelope(
     Optional<TurnPoint> tightest = study.flatMap(TurnStudy::tightest);
     List<TrimOutcome> outcomes =
         slow.map(s -> outcomes(solver, s.stallSpeed(), speed)).orElse(List.of());
+    double landing = c.limits().of(RideLimit.LANDING_LOAD);
     double fall = c.rider().allMass() * Craft.GRAVITY * 0.5 * c.setup().board().width();
+    TakeOffSolver onTheWater = TakeOffSolver.of(c, posture);
+    TakeOff takeOff = onTheWater.solve();
     return new Envelope(
         speed,
-        TakeOffSolver.of(c, posture).solve(),
+        takeOff,
+        onTheWater.with(other(posture)).solve(),
+        RampedRun.of(
+            takeOff,
+            c.limits().of(RideLimit.TAKE_OFF_RAMP),
+            c.limits().of(RideLimit.TAKE_OFF_ACCELERATION)),
         slow,
         study,
         straight,
@@ -113,7 +126,7 @@ public record Envelope(
                 new PartLoads(
                     size(s.loads().mastAside(), s.loads().mastForeAft()),
                     of(tightest.map(t -> size(t.loads().mastAside(), t.loads().mastForeAft()))),
-                    PartLoads.LANDING * size(s.loads().mastAside(), s.loads().mastForeAft()),
+                    landing * size(s.loads().mastAside(), s.loads().mastForeAft()),
                     OptionalDouble.of(fall),
                     ratings.mast())),
         straight.map(
@@ -121,7 +134,7 @@ public record Envelope(
                 new PartLoads(
                     s.loads().frontWingRoot(),
                     of(tightest.map(t -> t.loads().frontWingRoot())),
-                    PartLoads.LANDING * s.loads().frontWingRoot(),
+                    landing * s.loads().frontWingRoot(),
                     OptionalDouble.empty(),
                     ratings.frontWing())),
         straight.map(
@@ -129,7 +142,7 @@ public record Envelope(
                 new PartLoads(
                     s.loads().stabilizerRoot(),
                     of(tightest.map(t -> t.loads().stabilizerRoot())),
-                    PartLoads.LANDING * s.loads().stabilizerRoot(),
+                    landing * s.loads().stabilizerRoot(),
                     OptionalDouble.empty(),
                     ratings.stabilizer())),
         slow.flatMap(s -> Glide.of(outcomes, mass(c), speed, s.stallSpeed())),
@@ -142,14 +155,7 @@ public record Envelope(
    * @return a ratio [1]; NaN without a drive or a run
    */
   public double takeOffThrustRatio() {
-    boolean pulled = takeOff.verdict() == TakeOffVerdict.LIFTS_WHEN_PULLED;
-    return pulled
-        ? Double.NaN
-        : takeOff.run().stream()
-            .filter(p -> p.state().drag() > 0)
-            .mapToDouble(p -> p.greatestThrust() / p.state().drag())
-            .min()
-            .orElse(Double.NaN);
+    return takeOff.leastThrustRatio();
   }
 
   /**
@@ -180,6 +186,10 @@ public record Envelope(
       broken.add(RideLimit.RATING_SHARE);
     }
     return broken;
+  }
+
+  private static Posture other(Posture posture) {
+    return posture == Posture.KNEELING ? Posture.STANDING : Posture.KNEELING;
   }
 
   private static double size(double a, double b) {

@@ -21,12 +21,6 @@ public record PartLoads(
     double landing,
     OptionalDouble fall,
     OptionalDouble rating) {
-  /**
-   * Load of a landing after the board has come down, over the steady ride's. Chosen, no source: a
-   * drop of 0.3 m that the water stops in some 0.15 m.
-   */
-  public static final double LANDING = 3;
-
   /** The largest of the four [N·m]. */
   public double most() {
     return Math.max(Math.max(straight, turn.orElse(0)), Math.max(landing, fall.orElse(0)));

@@ -61,6 +61,21 @@ public record TakeOff(
     }
   }
 
+  /**
+   * Least thrust over drag on the way to lift-off.
+   *
+   * @return a ratio [1]; NaN without a drive or a run
+   */
+  public double leastThrustRatio() {
+    return verdict == TakeOffVerdict.LIFTS_WHEN_PULLED
+        ? Double.NaN
+        : run.stream()
+            .filter(p -> p.state().drag() > 0)
+            .mapToDouble(p -> p.greatestThrust() / p.state().drag())
+            .min()
+            .orElse(Double.NaN);
+  }
+
   /** Whether the craft flies in the end. */
   public boolean lifts() {
     return verdict == TakeOffVerdict.LIFTS || verdict == TakeOffVerdict.LIFTS_WHEN_PULLED;

@@ -1,8 +1,10 @@
 package trimwright.kernel.hull;
 
+import trimwright.kernel.limit.RideLimit;
+import trimwright.kernel.limit.RideLimits;
+
 /**
- * What counts as workable on the way to flying. All chosen, no source, but for the stall margin,
- * which with the largest trim is the rideable window's.
+ * What counts as workable on the way to flying.
  *
  * @param leastTrim bottom against the horizontal: below it a flat bow digs in [rad]
  * @param mostTrim steepest board on which people keep standing [rad]
@@ -19,7 +21,25 @@ public record TakeOffLimits(
     double fastest,
     double mostAcceleration,
     double dragBand) {
-  /** Level to 10 degrees, two degrees to the stall, 36 km/h, 1.5 m/s², 35 % of drag either way. */
-  public static final TakeOffLimits CHOSEN =
-      new TakeOffLimits(0, Math.toRadians(10), Math.toRadians(2), 10, 1.5, 0.35);
+  /** How far drags on the water may be off. Chosen, no source: no tow test of a board in hand. */
+  private static final double DRAG_BAND = 0.35;
+
+  /** With the limits chosen for everybody. */
+  public static final TakeOffLimits CHOSEN = of(RideLimits.CHOSEN);
+
+  /**
+   * Those of a shop.
+   *
+   * @param limits chosen or tightened
+   * @return what they say of a take-off
+   */
+  public static TakeOffLimits of(RideLimits limits) {
+    return new TakeOffLimits(
+        limits.of(RideLimit.TAKE_OFF_LEAST_TRIM),
+        limits.of(RideLimit.TAKE_OFF_MOST_TRIM),
+        limits.of(RideLimit.STALL_MARGIN),
+        limits.of(RideLimit.TAKE_OFF_SPEED),
+        limits.of(RideLimit.TAKE_OFF_ACCELERATION),
+        DRAG_BAND);
+  }
 }

@@ -30,25 +30,41 @@ public final class TakeOffSolver {
   private final boolean driven;
 
   private TakeOffSolver(
-      RideCase c, Posture posture, TakeOffLimits limits, Optional<DoubleUnaryOperator> thrust) {
-    balance = new WaterBalance(c, posture, limits, thrust);
+      WaterBalance balance, Posture posture, TakeOffLimits limits, boolean driven) {
+    this.balance = balance;
     this.posture = posture;
     this.limits = limits;
-    driven = thrust.isPresent();
+    this.driven = driven;
+  }
+
+  private static TakeOffSolver of(
+      RideCase c, Posture posture, TakeOffLimits limits, Optional<DoubleUnaryOperator> thrust) {
+    WaterBalance balance = new WaterBalance(c, posture, limits, thrust);
+    return new TakeOffSolver(balance, posture, limits, thrust.isPresent());
   }
 
   /**
-   * A solver with the case's own drive.
+   * The same craft with the rider resting on it in another way; its wings' loads are shared.
+   *
+   * @param other posture
+   * @return another solver
+   */
+  public TakeOffSolver with(Posture other) {
+    return new TakeOffSolver(balance.with(other), other, limits, driven);
+  }
+
+  /**
+   * A solver with the case's own drive and limits.
    *
    * @param rideCase the case
    * @param posture how the rider rests on the board
    * @return a solver; without a drive it asks for the pull needed
    */
   public static TakeOffSolver of(RideCase rideCase, Posture posture) {
-    return new TakeOffSolver(
+    return of(
         rideCase,
         posture,
-        TakeOffLimits.CHOSEN,
+        TakeOffLimits.of(rideCase.limits()),
         Propulsion.find(rideCase).map(drive -> speed -> drive.greatestThrust(speed).thrust()));
   }
 
@@ -66,7 +82,7 @@ public final class TakeOffSolver {
       Posture posture,
       TakeOffLimits limits,
       DoubleUnaryOperator greatestThrust) {
-    return new TakeOffSolver(rideCase, posture, limits, Optional.of(greatestThrust));
+    return of(rideCase, posture, limits, Optional.of(greatestThrust));
   }
 
   /**

@@ -88,6 +88,27 @@ final class WaterBalance {
     greatestThrust = thrust;
   }
 
+  private WaterBalance(WaterBalance of, Posture posture) {
+    this.posture = posture;
+    hull = of.hull;
+    sternAlong = of.sternAlong;
+    sternAhead = of.sternAhead;
+    sternAbove = of.sternAbove;
+    craft = of.craft;
+    wings = of.wings;
+    riderMass = of.riderMass;
+    riderWeight = of.riderWeight;
+    addedShare = of.addedShare;
+    line = of.line;
+    mostAcceleration = of.mostAcceleration;
+    greatestThrust = of.greatestThrust;
+  }
+
+  /** The same craft with the rider in another posture. */
+  WaterBalance with(Posture other) {
+    return new WaterBalance(this, other);
+  }
+
   private static RideCase withImmersion(RideCase c, double immersion) {
     return new RideCase(
         c.water(),

@@ -63,6 +63,44 @@ public enum RideLimit {
       2,
       "With a tenth to spare the board still gathers speed; with less the figures' own uncertainty"
           + " decides."),
+  /** Least trim of the board on the way to take-off, bow up [rad]. */
+  TAKE_OFF_LEAST_TRIM(0, Tighter.ABOVE, Math.toRadians(3), "Below it a flat bow digs in."),
+  /** Largest trim of the board on the way to take-off [rad]. */
+  TAKE_OFF_MOST_TRIM(
+      Math.toRadians(10),
+      Tighter.BELOW,
+      Math.toRadians(4),
+      "On a steeper board people do not keep standing."),
+  /** Fastest speed at which the board may leave the water [m/s]. */
+  TAKE_OFF_SPEED(
+      10,
+      Tighter.BELOW,
+      4,
+      "Faster nobody should still be planing: a fall there is a fall on hard water."),
+  /** Largest acceleration of a take-off [m/s²]. */
+  TAKE_OFF_ACCELERATION(
+      1.5,
+      Tighter.BELOW,
+      0.3,
+      "A rider without a handle does not ride out more on the feet; more thrust is not given."),
+  /** Least time in which the throttle comes up in a take-off [s]. */
+  TAKE_OFF_RAMP(
+      4,
+      Tighter.ABOVE,
+      15,
+      "Full thrust at once throws people off: riders bring it up over some seconds."),
+  /** Largest bank at which turns are looked at [rad]. */
+  BANK(
+      Math.toRadians(60),
+      Tighter.BELOW,
+      Math.toRadians(10),
+      "Steeper turns carry twice the weight and more: nobody rides them."),
+  /** Load of a landing on mast and wings over the steady ride's [1]. */
+  LANDING_LOAD(
+      3,
+      Tighter.ABOVE,
+      8,
+      "A drop of some 0.3 m that the water stops within 0.15 m; whoever jumps lands harder."),
   /** Least part of the usable energy left on arrival [1]. */
   BATTERY_RESERVE(
       0.2,

@@ -17,10 +17,8 @@ import trimwright.kernel.rig.RideCase;
  * @param limit what the next bank breaks
  */
 public record TurnStudy(double speed, List<TurnPoint> points, TurnLimit limit) {
-  /** Step of the bank, and the largest looked at [rad]. */
+  /** Step of the bank [rad]. */
   private static final double STEP = Math.toRadians(10);
-
-  private static final double MOST = Math.toRadians(60);
 
   /** How near the greatest bank is found [rad]. */
   private static final double NEAR = Math.toRadians(1);
@@ -48,7 +46,9 @@ public record TurnStudy(double speed, List<TurnPoint> points, TurnLimit limit) {
     List<TurnPoint> points = new ArrayList<>();
     double inside = 0;
     double start = pitch;
-    for (double bank = STEP; bank < MOST + 0.5 * STEP; bank += STEP) {
+    double most = rideCase.limits().of(RideLimit.BANK);
+    for (int i = 1; inside < most; i++) {
+      double bank = Math.min(most, i * STEP);
       Optional<TurnPoint> point = solver.at(speed, bank, start);
       TurnLimit broken = broken(rideCase, point);
       if (broken != TurnLimit.NONE) {

@@ -19,6 +19,8 @@ public final class KeyUnits {
           Map.entry("_wh", Unit.WATT_HOUR),
           Map.entry("_mohm", Unit.MILLIOHM),
           Map.entry("_rpm", Unit.REVOLUTION_PER_MINUTE),
+          Map.entry("_s", Unit.SECOND),
+          Map.entry("_m_s2", Unit.METRE_PER_SECOND_SQUARED),
           Map.entry("_percent", Unit.PERCENT));
 
   private KeyUnits() {}
