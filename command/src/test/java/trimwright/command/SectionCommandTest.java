@@ -184,7 +184,7 @@ class SectionCommandTest {
     assertThat(CommandRun.of("section", "naca2412", "--csv").outLines())
         .hasSize(22)
         .first()
-        .isEqualTo("angle_of_attack_deg,cl,cd,cm,cp_min,converged");
+        .isEqualTo("angle_of_attack_deg,cl,cd,cm,cp_min,converged,kind");
   }
 
   @ParameterizedTest

@@ -11,6 +11,7 @@ import trimwright.exchange.write.PolarRow;
 import trimwright.exchange.write.SectionTable;
 import trimwright.kernel.section.Finish;
 import trimwright.kernel.section.PanelMethod;
+import trimwright.kernel.section.PointKind;
 import trimwright.kernel.section.PolarTable;
 import trimwright.kernel.section.Section;
 import trimwright.kernel.section.SectionPoint;
@@ -92,13 +93,17 @@ public final class SectionStudy {
     if (!reached) {
       return new PolarRow(angle, Double.NaN, Double.NaN, Double.NaN, Double.NaN, false);
     }
+    PointKind kind = polar.kind(angle);
     return new PolarRow(
         angle,
         polar.lift(angle),
         polar.drag(angle),
         polar.moment(angle),
         polar.minimumPressure(angle),
-        angle >= polar.angleOfMinimumLift() && angle <= polar.angleOfMaximumLift());
+        kind == PointKind.COMPUTED
+            && angle >= polar.angleOfMinimumLift()
+            && angle <= polar.angleOfMaximumLift(),
+        Optional.of(kind));
   }
 
   private SectionTable inviscid(AngleRange range, double reynolds) {

@@ -24,7 +24,7 @@ public final class CachedPolars {
   private static final String ANGLES = "angles";
   private static final String LOG_REYNOLDS = "log reynolds";
   private static final String VALUES = "values";
-  private static final String COUNTS = "counts";
+  private static final String KINDS = "kinds";
 
   /**
    * Steps to which an outline is told apart [chords]: far below what any number here shows, far
@@ -42,7 +42,7 @@ public final class CachedPolars {
                   .doubles(ANGLES, numbers.angles())
                   .doubles(LOG_REYNOLDS, numbers.logReynolds())
                   .doubles(VALUES, numbers.values())
-                  .ints(COUNTS, numbers.counts())
+                  .ints(KINDS, numbers.kinds())
                   .arrays());
         }
 
@@ -54,7 +54,7 @@ public final class CachedPolars {
                   arrays.doubles(ANGLES),
                   arrays.doubles(LOG_REYNOLDS),
                   arrays.doubles(VALUES),
-                  arrays.ints(COUNTS)));
+                  arrays.ints(KINDS)));
         }
       };
 

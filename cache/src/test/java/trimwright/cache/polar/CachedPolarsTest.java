@@ -64,7 +64,7 @@ class CachedPolarsTest {
     assertThat(other.angles()).isEqualTo(one.angles());
     assertThat(other.logReynolds()).isEqualTo(one.logReynolds());
     assertThat(other.values()).isEqualTo(one.values());
-    assertThat(other.counts()).isEqualTo(one.counts());
+    assertThat(other.kinds()).isEqualTo(one.kinds());
     assertThat(steps.shares).isSorted().last().isEqualTo(1.0);
   }
 

@@ -1,5 +1,8 @@
 package trimwright.exchange.write;
 
+import java.util.Optional;
+import trimwright.kernel.section.PointKind;
+
 /**
  * One angle of a section's or a wing's table.
  *
@@ -8,7 +11,9 @@ package trimwright.exchange.write;
  * @param drag coefficient [1]
  * @param moment coefficient, nose up positive [1]
  * @param minimumPressure lowest pressure coefficient [1]
- * @param converged whether the computation holds at this angle; past the lift limit it does not
+ * @param converged whether the computation holds at this angle; past the lift limit it does not,
+ *     nor where its point was bridged or extended
+ * @param kind how the point came about, where boundary layers were asked for
  */
 public record PolarRow(
     double angleOfAttack,
@@ -16,4 +21,17 @@ public record PolarRow(
     double drag,
     double moment,
     double minimumPressure,
-    boolean converged) {}
+    boolean converged,
+    Optional<PointKind> kind) {
+
+  /** A row that is not one of boundary layers. */
+  public PolarRow(
+      double angleOfAttack,
+      double lift,
+      double drag,
+      double moment,
+      double minimumPressure,
+      boolean converged) {
+    this(angleOfAttack, lift, drag, moment, minimumPressure, converged, Optional.empty());
+  }
+}

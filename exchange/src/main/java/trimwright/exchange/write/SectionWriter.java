@@ -19,7 +19,7 @@ public final class SectionWriter {
     JsonDocument document = JsonDocument.start(FORMAT, table.digest());
     JsonFields fields =
         document.fields().text("name", table.name()).number("reynolds", table.reynolds());
-    PolarText.json(fields, table.rows());
+    PolarText.jsonWithKinds(fields, table.rows());
     fields
         .number("zero_lift_angle_deg", Shown.degrees(table.zeroLiftAngle()))
         .number("lift_slope_per_rad", table.liftSlope())
@@ -45,7 +45,7 @@ public final class SectionWriter {
    * @return the text
    */
   public static String csv(SectionTable table) {
-    return PolarText.csv(table.rows());
+    return PolarText.csvWithKinds(table.rows());
   }
 
   /**
@@ -83,6 +83,6 @@ public final class SectionWriter {
         + layers.bridged()
         + " bridged between neighbours, "
         + layers.extended()
-        + " beyond by a rule for deep stall\n";
+        + " beyond by a rule for deep stall (marked above)\n";
   }
 }

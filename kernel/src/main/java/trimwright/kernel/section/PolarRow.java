@@ -19,10 +19,13 @@ public final class PolarRow {
   /** A fall of lift that counts as a stall and not as a ripple of the curve [1]. */
   private static final double FALL = 0.01;
 
+  /** Angles closer than this are one: what turning degrees into radians may do [rad]. */
+  private static final double SAME_ANGLE = 1e-9;
+
   private final double[] angles;
   private final double[][] values;
   private final LimitedCubic[] curves = new LimitedCubic[QUANTITIES];
-  private final Counts counts;
+  private final PointKind[] kinds;
   private final double zeroLiftAngle;
   private final double angleOfMaximumLift;
   private final double angleOfMinimumLift;
@@ -47,12 +50,12 @@ public final class PolarRow {
    *
    * @param angles of attack, rising [rad]; not copied
    * @param values per quantity a value per angle; not copied
-   * @param counts how they came about
+   * @param kinds how each angle came about; not copied
    */
-  PolarRow(double[] angles, double[][] values, Counts counts) {
+  PolarRow(double[] angles, double[][] values, PointKind[] kinds) {
     this.angles = angles;
     this.values = values;
-    this.counts = counts;
+    this.kinds = kinds;
     for (int k = 0; k < QUANTITIES; k++) {
       // Lift is level at the last angles, so that what stands beyond them can begin so.
       curves[k] =
@@ -189,7 +192,30 @@ public final class PolarRow {
 
   /** How the points came about. */
   public Counts counts() {
-    return counts;
+    int[] of = new int[PointKind.values().length];
+    for (PointKind kind : kinds) {
+      of[kind.ordinal()]++;
+    }
+    return new Counts(of[0], of[1], of[2]);
+  }
+
+  /**
+   * How the values at an angle came about.
+   *
+   * @param angle of attack [rad]
+   * @return at an angle of the row its own kind; between two the less sure of theirs
+   */
+  public PointKind kind(double angle) {
+    int above = 0;
+    while (above < angles.length - 1 && angles[above] < angle - SAME_ANGLE) {
+      above++;
+    }
+    boolean on = above == 0 || Math.abs(angles[above] - angle) <= SAME_ANGLE;
+    return on ? kinds[above] : kinds[above].or(kinds[above - 1]);
+  }
+
+  PointKind[] kinds() {
+    return kinds;
   }
 
   double[] angles() {

@@ -107,9 +107,12 @@ public final class PolarSweep {
     for (int i = first - 1; i >= 0; i--) {
       extend(first, i, -1);
     }
-    int inside = last - first + 1;
-    return new PolarRow(
-        angles, values, new PolarRow.Counts(count, inside - count, angles.length - inside));
+    PointKind[] kinds = new PointKind[angles.length];
+    for (int i = 0; i < kinds.length; i++) {
+      boolean inside = i >= first && i <= last;
+      kinds[i] = computed[i] ? PointKind.COMPUTED : inside ? PointKind.BRIDGED : PointKind.EXTENDED;
+    }
+    return new PolarRow(angles, values, kinds);
   }
 
   private void bridge(int first, int last, int count) {

@@ -14,7 +14,7 @@ import trimwright.kernel.layer.Disturbance;
  */
 public final class PolarTable {
   /** Raised whenever the same input gives other numbers. */
-  public static final int VERSION = 2;
+  public static final int VERSION = 3;
 
   private static final double DEGREE = Math.PI / 180;
   private static final int LOWEST_DEGREES = -12;
@@ -22,7 +22,9 @@ public final class PolarTable {
   private static final double LOWEST_REYNOLDS = 1e5;
   private static final double HIGHEST_REYNOLDS = 5e6;
   private static final int REYNOLDS_COUNT = 8;
-  private static final int COUNTS = 3;
+
+  /** Logarithms closer than this are of one Reynolds number [1]. */
+  private static final double SAME_PLACE = 1e-9;
 
   private final double[] angles;
   private final double[] logReynolds;
@@ -145,13 +147,22 @@ public final class PolarTable {
     for (int q = 0; q < values.length; q++) {
       System.arraycopy(flat, q * angles.length, values[q], 0, angles.length);
     }
-    int nearest = 0;
-    for (int r = 1; r <= last; r++) {
-      if (Math.abs(logReynolds[r] - place) < Math.abs(logReynolds[nearest] - place)) {
-        nearest = r;
+    return new PolarRow(angles, values, kinds(known, place));
+  }
+
+  /** Between two Reynolds numbers each angle is as sure as the less sure of the two there. */
+  private PointKind[] kinds(PolarRow[] known, double place) {
+    int above = 0;
+    while (above < logReynolds.length - 1 && logReynolds[above] < place - SAME_PLACE) {
+      above++;
+    }
+    PointKind[] kinds = known[above].kinds().clone();
+    if (above > 0 && Math.abs(logReynolds[above] - place) > SAME_PLACE) {
+      for (int i = 0; i < kinds.length; i++) {
+        kinds[i] = kinds[i].or(known[above - 1].kinds()[i]);
       }
     }
-    return new PolarRow(angles, values, known[nearest].counts());
+    return kinds;
   }
 
   /** How all points came about, both finishes and all Reynolds numbers together. */
@@ -172,17 +183,17 @@ public final class PolarTable {
    * @param logReynolds natural logarithms of the Reynolds numbers
    * @param values coefficients: by finish, Reynolds number, quantity (lift, drag, moment, lowest
    *     pressure), angle
-   * @param counts per finish and Reynolds number how many points were computed, bridged, extended
+   * @param kinds by finish, Reynolds number, angle: place of its {@link PointKind}
    */
   @SuppressWarnings("ArrayRecordComponent")
-  public record Numbers(double[] angles, double[] logReynolds, double[] values, int[] counts) {}
+  public record Numbers(double[] angles, double[] logReynolds, double[] values, int[] kinds) {}
 
   /** The table's numbers; copies. */
   public Numbers numbers() {
     int finishes = rows.length;
     int width = PolarRow.QUANTITIES * angles.length;
     double[] values = new double[finishes * logReynolds.length * width];
-    int[] counts = new int[finishes * logReynolds.length * COUNTS];
+    int[] kinds = new int[finishes * logReynolds.length * angles.length];
     int k = 0;
     int c = 0;
     for (PolarRow[] finish : rows) {
@@ -192,12 +203,12 @@ public final class PolarTable {
             values[k++] = row.value(q, a);
           }
         }
-        counts[c++] = row.counts().computed();
-        counts[c++] = row.counts().bridged();
-        counts[c++] = row.counts().extended();
+        for (PointKind kind : row.kinds()) {
+          kinds[c++] = kind.ordinal();
+        }
       }
     }
-    return new Numbers(angles.clone(), logReynolds.clone(), values, counts);
+    return new Numbers(angles.clone(), logReynolds.clone(), values, kinds);
   }
 
   /**
@@ -212,7 +223,7 @@ public final class PolarTable {
     int finishes = Finish.values().length;
     int rowsCount = finishes * logs.length;
     if (numbers.values().length != rowsCount * PolarRow.QUANTITIES * angles.length
-        || numbers.counts().length != rowsCount * COUNTS) {
+        || numbers.kinds().length != rowsCount * angles.length) {
       throw new IllegalArgumentException(
           "a polar table of "
               + angles.length
@@ -221,8 +232,8 @@ public final class PolarTable {
               + " Reynolds numbers cannot hold "
               + numbers.values().length
               + " values and "
-              + numbers.counts().length
-              + " counts");
+              + numbers.kinds().length
+              + " kinds");
     }
     PolarRow[][] rows = new PolarRow[finishes][logs.length];
     int k = 0;
@@ -232,13 +243,20 @@ public final class PolarTable {
         System.arraycopy(numbers.values(), k, quantity, 0, angles.length);
         k += angles.length;
       }
-      int[] c = numbers.counts();
-      rows[r / logs.length][r % logs.length] =
-          new PolarRow(
-              angles,
-              values,
-              new PolarRow.Counts(c[COUNTS * r], c[COUNTS * r + 1], c[COUNTS * r + 2]));
+      PointKind[] kinds = new PointKind[angles.length];
+      for (int a = 0; a < kinds.length; a++) {
+        kinds[a] = kind(numbers.kinds()[r * angles.length + a]);
+      }
+      rows[r / logs.length][r % logs.length] = new PolarRow(angles, values, kinds);
     }
     return new PolarTable(angles, logs, rows);
+  }
+
+  private static PointKind kind(int place) {
+    PointKind[] all = PointKind.values();
+    if (place < 0 || place >= all.length) {
+      throw new IllegalArgumentException("a point's kind is 0 to 2, was " + place);
+    }
+    return all[place];
   }
 }

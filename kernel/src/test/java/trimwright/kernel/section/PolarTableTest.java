@@ -50,6 +50,48 @@ class PolarTableTest {
     assertThat(counts.computed()).isGreaterThan(16 * 33 * 3 / 4);
   }
 
+  /** The same at each angle, between Reynolds numbers and angles by the less sure neighbour. */
+  @Test
+  void everyPointTellsHowItCameAbout() {
+    double[] logs = table.numbers().logReynolds();
+    double[] angles = table.numbers().angles();
+    int[] kinds = table.numbers().kinds();
+    int bridged = 0;
+    for (Finish finish : Finish.values()) {
+      for (int r = 0; r < logs.length; r++) {
+        int from = (finish.ordinal() * logs.length + r) * angles.length;
+        PolarRow row = table.at(Math.exp(logs[r]), finish);
+        for (int a = 0; a < angles.length; a++) {
+          PointKind own = PointKind.values()[kinds[from + a]];
+          bridged += own == PointKind.BRIDGED ? 1 : 0;
+          assertThat(row.kind(angles[a])).isEqualTo(own);
+          if (a > 0) {
+            PointKind before = PointKind.values()[kinds[from + a - 1]];
+            assertThat(row.kind(0.5 * (angles[a] + angles[a - 1]))).isEqualTo(own.or(before));
+          }
+          if (r > 0) {
+            PointKind slower = PointKind.values()[kinds[from - angles.length + a]];
+            PolarRow between = table.at(Math.exp(0.5 * (logs[r] + logs[r - 1])), finish);
+            assertThat(between.kind(angles[a])).isEqualTo(own.or(slower));
+          }
+        }
+      }
+    }
+    assertThat(bridged).isEqualTo(table.counts().bridged());
+  }
+
+  @Test
+  void aKindOutsideTheThreeIsRefused() {
+    PolarTable.Numbers numbers = table.numbers();
+    int[] kinds = numbers.kinds();
+    kinds[5] = 3;
+    PolarTable.Numbers wrong =
+        new PolarTable.Numbers(numbers.angles(), numbers.logReynolds(), numbers.values(), kinds);
+    assertThatThrownBy(() -> PolarTable.of(wrong))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("a point's kind is 0 to 2, was 3");
+  }
+
   @Test
   void itsNumbersMakeTheSameTable() {
     PolarTable.Numbers numbers = table.numbers();
@@ -74,7 +116,7 @@ class PolarTableTest {
     PolarTable.Numbers numbers = table.numbers();
     PolarTable.Numbers cut =
         new PolarTable.Numbers(
-            numbers.angles(), numbers.logReynolds(), new double[7], numbers.counts());
+            numbers.angles(), numbers.logReynolds(), new double[7], numbers.kinds());
     assertThatThrownBy(() -> PolarTable.of(cut))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("cannot hold 7 values");
