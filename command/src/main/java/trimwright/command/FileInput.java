@@ -2,7 +2,9 @@ package trimwright.command;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.read.CaseReader;
@@ -16,6 +18,7 @@ import trimwright.exchange.read.SectionFolder;
 import trimwright.exchange.read.SectionText;
 import trimwright.exchange.read.WingFile;
 import trimwright.exchange.read.WingReader;
+import trimwright.exchange.words.RepairWords;
 
 /** Reads a handed-in file to the end of its meaning, or says everything that is wrong with it. */
 final class FileInput {
@@ -44,22 +47,22 @@ final class FileInput {
     TextInput input = TextInput.read(name, console);
     List<Path> files = new ArrayList<>();
     TextInput.findPath(name).ifPresent(files::add);
-    SectionFiles outlines = outlines(input);
-    SectionFiles noting =
-        outline -> {
-          Optional<String> text = outlines.find(outline);
-          text.flatMap(found -> input.folder())
-              .ifPresent(folder -> files.add(folder.resolve(outline)));
-          return text;
-        };
-    CaseFile read = accept(input.name(), CaseReader.read(input.text(), noting));
+    Map<String, String> named = new LinkedHashMap<>();
+    CaseFile read = accept(input.name(), CaseReader.read(input.text(), noting(input, named)));
+    for (String outline : named.keySet()) {
+      input.folder().ifPresent(folder -> files.add(folder.resolve(outline)));
+    }
+    sayRepairs(named, console);
     return new CaseSource(read, files);
   }
 
   /** The wing in a file. */
   static WingFile readWing(String name, Console console) {
     TextInput input = TextInput.read(name, console);
-    return accept(input.name(), WingReader.read(input.text(), outlines(input)));
+    Map<String, String> named = new LinkedHashMap<>();
+    WingFile read = accept(input.name(), WingReader.read(input.text(), noting(input, named)));
+    sayRepairs(named, console);
+    return read;
   }
 
   /** The limits in a file. */
@@ -72,6 +75,29 @@ final class FileInput {
   static ReadSection readSection(String name, Console console) {
     TextInput input = TextInput.read(name, console);
     return accept(input.name(), SectionText.readMended(input.name(), input.text()));
+  }
+
+  /** The outlines that a file names, each noted with its text when it is read. */
+  private static SectionFiles noting(TextInput input, Map<String, String> named) {
+    SectionFiles outlines = outlines(input);
+    return outline -> {
+      Optional<String> text = outlines.find(outline);
+      text.ifPresent(found -> named.put(outline, found));
+      return text;
+    };
+  }
+
+  /** What was put right in the outlines, on standard error: results stay alone on their own. */
+  private static void sayRepairs(Map<String, String> named, Console console) {
+    named.forEach(
+        (outline, text) ->
+            SectionText.readMended(outline, text)
+                .findValue()
+                .map(RepairWords::of)
+                .orElse(List.of())
+                .forEach(
+                    sentence ->
+                        console.err().println("Coordinates file " + outline + ": " + sentence)));
   }
 
   /** Outlines that a file names lie beside it or below; a text without a place names none. */

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -165,6 +167,22 @@ class CurveCommandTest {
       assertThat(run.out()).isEmpty();
       assertThat(run.err()).as(name).contains("section");
     }
+  }
+
+  /** What was put right in an outline is said where a case names it, beside the result. */
+  @Test
+  void repairsOfAnOutlineAreSaidOnce() throws Exception {
+    List<String> points = outline().lines().toList();
+    List<String> twice = new ArrayList<>(points);
+    twice.add(points.size() / 2, points.get(points.size() / 2));
+    Files.writeString(folder.resolve("twice.dat"), String.join("\n", twice));
+    CommandRun run = curveWithSection(folder, "twice.dat");
+    assertThat(run.status()).isZero();
+    assertThat(run.errLines())
+        .filteredOn(line -> line.startsWith("Coordinates file"))
+        .containsExactly("Coordinates file twice.dat: One point was repeated and left out.");
+    Files.writeString(folder.resolve("whole.dat"), outline());
+    assertThat(curveWithSection(folder, "whole.dat").err()).doesNotContain("Coordinates file");
   }
 
   private CommandRun curveWithSection(Path where, String name) throws Exception {

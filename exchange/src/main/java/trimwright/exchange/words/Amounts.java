@@ -16,6 +16,10 @@ import trimwright.exchange.unit.Unit;
 public final class Amounts {
   private static final BigDecimal ANGLE_STEP = new BigDecimal("0.5");
   private static final BigDecimal SPEED_STEP = BigDecimal.ONE;
+
+  /** Speeds are shown to a tenth. */
+  private static final BigDecimal REACH_STEP = new BigDecimal("0.1");
+
   private static final Amounts METRIC = new Amounts(Measures.METRIC, new BigDecimal("5"));
   private static final Amounts IMPERIAL = new Amounts(Measures.IMPERIAL, new BigDecimal("0.25"));
 
@@ -123,6 +127,16 @@ public final class Amounts {
    */
   public String bareSpeed(double speed) {
     return plain(roundedSpeed(speed));
+  }
+
+  /**
+   * How far off a speed may be, without its unit: never less than it is.
+   *
+   * @param reach [m/s]
+   * @return such as {@code 2.1}, in the digits of a speed
+   */
+  String speedReach(double reach) {
+    return plain(up(this.speed.unit().fromSi(reach), REACH_STEP));
   }
 
   /**

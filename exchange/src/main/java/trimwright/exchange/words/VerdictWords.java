@@ -128,7 +128,7 @@ public record VerdictWords(String first, String second) {
   }
 
   private static String reach(Optional<Spread> spread, Amounts amounts) {
-    return spread.map(s -> " ±" + amounts.bareSpeed(s.reach())).orElse("");
+    return spread.map(s -> " ±" + amounts.speedReach(s.reach())).orElse("");
   }
 
   private static String window(Curve curve, Amounts amounts) {
