@@ -37,6 +37,9 @@ public record SlowFlight(
 
   private static final int HALVINGS = 8;
 
+  /** Where a search begins without a straight ride near the stall [rad]. */
+  private static final double PITCH = Math.toRadians(8);
+
   /** Copies the list. */
   public SlowFlight {
     banked = List.copyOf(banked);
@@ -85,10 +88,11 @@ public record SlowFlight(
                     near.get().footPressureAheadOfMast() - further.get().footPressureAheadOfMast()))
             : Optional.empty();
     double base = solver.rideCase().setup().mast().baseAngle();
+    double pitch = near.map(TrimPoint::pitch).orElse(PITCH) - base;
     List<BankedStall> banked = new ArrayList<>();
-    Optional<BankedStall> upright = search(turns, 0, speed, base);
+    Optional<BankedStall> upright = search(turns, 0, speed, pitch);
     for (double bank : BANKS) {
-      Optional<BankedStall> found = search(turns, bank, speed, base);
+      Optional<BankedStall> found = search(turns, bank, speed, pitch);
       if (upright.isPresent() && found.isPresent()) {
         banked.add(beside(found.get(), upright.get(), speed));
       }
@@ -117,20 +121,27 @@ public record SlowFlight(
   }
 
   private static Optional<BankedStall> search(
-      TurnSolver turns, double bank, double straight, double base) {
+      TurnSolver turns, double bank, double straight, double pitch) {
+    double textbook = straight / Math.sqrt(Math.cos(bank));
+    Optional<TurnSolver.Slowest> found = turns.slowest(bank, textbook, pitch);
+    return found.isPresent()
+        ? found.map(s -> new BankedStall(bank, s.speed(), s.circle()))
+        : halved(turns, bank, straight, pitch);
+  }
+
+  /** The slow way, for cases in which the quick one does not settle. */
+  private static Optional<BankedStall> halved(
+      TurnSolver turns, double bank, double straight, double pitch) {
     double low = LEAST * straight;
     double high = MOST * straight;
-    Optional<TurnPoint> last = turns.at(high, bank, 0);
-    if (!flies(last)) {
+    if (!flies(turns.at(high, bank, 0))) {
       return Optional.empty();
     }
     boolean circle = false;
     for (int i = 0; i < HALVINGS; i++) {
       double middle = 0.5 * (low + high);
-      Optional<TurnPoint> point = turns.at(middle, bank, last.get().pitch() - base);
-      if (flies(point)) {
+      if (flies(turns.at(middle, bank, pitch))) {
         high = middle;
-        last = point;
       } else {
         low = middle;
         circle = !turns.hasCircle(middle, bank);

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
-import trimwright.kernel.numeric.LinearSystem;
+import trimwright.kernel.surface.SightLines.Points;
 
 /**
  * Whole wings and the mast as a vortex lattice in a steady banked turn: the flow that each strip
@@ -38,15 +38,22 @@ public final class TurnLattice {
 
   private List<TurnSheet> sheets;
   private TurnMotion motion;
-  private double surfaceZ;
-  private boolean deep;
 
   /** Per sheet in water axes; wakes with their points one after the other, edge by edge. */
   private double[][][] bound;
 
   private double[][] wake;
   private double[][] wakeEnd;
-  private double[] strength = {};
+
+  /** Control points, then middles of bound vortices; after them the images of both. */
+  private Points targets;
+
+  private int panels;
+  private double[] core;
+  private double[] ownCore;
+
+  /** 1 at the points of the sheet at hand, 0 at the others. */
+  private double[] own;
 
   /**
    * A lattice.
@@ -67,11 +74,12 @@ public final class TurnLattice {
    * @param motion how the craft moves
    * @param datumDepth depth of the datum below the still surface [m]; empty for deep water, where a
    *     mast has no end and is left out
+   * @return the flow, with vortices, wakes and image where this motion has them
    */
-  public void solve(TurnMotion motion, OptionalDouble datumDepth) {
+  public TurnFlow solve(TurnMotion motion, OptionalDouble datumDepth) {
     this.motion = motion;
-    deep = datumDepth.isEmpty();
-    surfaceZ = -datumDepth.orElse(0);
+    boolean deep = datumDepth.isEmpty();
+    double surfaceZ = -datumDepth.orElse(0);
     sheets = new ArrayList<>(wings);
     if (mastChord > 0 && !deep) {
       double wetted =
@@ -79,51 +87,12 @@ public final class TurnLattice {
       sheets.add(TurnSheet.mast(mastRake, wetted, mastChord));
     }
     place();
-    int n = panels();
-    double[] matrix = new double[n * n];
-    double[] right = new double[n];
-    double[] column = new double[3 * n];
-    double[] point = new double[3];
-    double[] normal = new double[3];
-    int i = 0;
-    for (int s = 0; s < sheets.size(); s++) {
-      TurnSheet sheet = sheets.get(s);
-      for (int m = 0; m < sheet.along; m++) {
-        for (int k = 0; k < sheet.count; k++) {
-          water(sheet.control[m], k, point);
-          water(sheet.normal[m], k, normal);
-          Arrays.fill(column, 0);
-          influences(s, point, column);
-          for (int j = 0; j < n; j++) {
-            matrix[i * n + j] =
-                column[3 * j] * normal[0]
-                    + column[3 * j + 1] * normal[1]
-                    + column[3 * j + 2] * normal[2];
-          }
-          int first = i - m * sheet.count;
-          double term = (2 * Math.PI / sheet.liftSlope[k] - 1) / (Math.PI * sheet.chord[k]);
-          for (int row = 0; row < sheet.along; row++) {
-            matrix[i * n + first + row * sheet.count] -= term;
-          }
-          right[i] = -normal[0] * motion.streamX(point[1]) - normal[1] * motion.streamY(point[0]);
-          i++;
-        }
-      }
-    }
-    strength = new double[n];
-    LinearSystem.factor(matrix, n).solve(right, strength);
-  }
-
-  private int panels() {
-    int n = 0;
+    panels = 0;
     for (TurnSheet s : sheets) {
-      n += s.along * s.count;
+      panels += s.along * s.count;
     }
-    return n;
-  }
-
-  private void water(double[] foil, int i, double[] out) {
-    motion.place(foil[3 * i], foil[3 * i + 1], foil[3 * i + 2], out, 0);
+    look(deep, surfaceZ);
+    return new TurnFlow(sheets, motion, influences(deep));
   }
 
   /** Puts vortices and wakes where the motion has them. */
@@ -174,181 +143,170 @@ public final class TurnLattice {
     w[to + 2] = w[at + 2];
   }
 
-  /** What unit strengths of all panels induce at a point of a sheet, image included. */
-  private void influences(int target, double[] point, double[] column) {
-    gather(target, point[0], point[1], point[2], 1, column);
-    if (!deep) {
-      gather(target, point[0], point[1], 2 * surfaceZ - point[2], -1, column);
-    }
-  }
-
-  private void gather(int target, double x, double y, double z, double level, double[] column) {
-    double[] edge = new double[3];
-    double[] v = new double[3];
-    int first = 0;
-    int points = ARCS.length + 1;
+  /** Where the flow is asked for. */
+  private void look(boolean deep, double surfaceZ) {
+    int count = (deep ? 2 : 4) * panels;
+    targets = new Points(count);
+    core = new double[count];
+    ownCore = new double[count];
+    own = new double[count];
+    double[] point = new double[3];
+    int i = 0;
     for (int s = 0; s < sheets.size(); s++) {
       TurnSheet sheet = sheets.get(s);
-      int panels = sheet.count;
-      for (int e = 0; e <= sheet.count; e++) {
-        double core = core(sheet, s == target, Math.max(e - 1, 0), Math.min(e, sheet.count - 1));
-        Arrays.fill(edge, 0);
-        int at = 3 * e * points;
-        for (int a = 0; a < ARCS.length; a++) {
-          VortexLine.segment(
-              wake[s], at + 3 * a, wake[s], at + 3 * (a + 1), x, y, z, core, 1, edge);
-        }
-        VortexLine.ray(
-            wake[s],
-            at + 3 * ARCS.length,
-            wakeEnd[s][2 * e],
-            wakeEnd[s][2 * e + 1],
-            0,
-            x,
-            y,
-            z,
-            core,
-            1,
-            edge);
-        for (int m = 0; m < sheet.along; m++) {
-          v[0] = edge[0];
-          v[1] = edge[1];
-          v[2] = edge[2];
-          VortexLine.segment(bound[s][m], 3 * e, wake[s], at, x, y, z, core, 1, v);
-          int p = first + m * panels + e;
-          // Downstream at the panel's outer edge, upstream at its inner one.
-          if (e > 0) {
-            add(column, p - 1, v, 1, level);
-          }
-          if (e < sheet.count) {
-            add(column, p, v, -1, level);
-            Arrays.fill(v, 0);
-            double own = core(sheet, s == target, e, e);
-            VortexLine.segment(bound[s][m], 3 * e, bound[s][m], 3 * e + 3, x, y, z, own, 1, v);
-            add(column, p, v, 1, level);
-          }
+      for (int m = 0; m < sheet.along; m++) {
+        for (int k = 0; k < sheet.count; k++) {
+          double[] c = sheet.control[m];
+          motion.place(c[3 * k], c[3 * k + 1], c[3 * k + 2], point, 0);
+          put(i, point);
+          sheet.middle(bound[s][m], k, point);
+          put(panels + i, point);
+          i++;
         }
       }
-      first += sheet.along * panels;
+    }
+    for (int j = 0; j < 2 * panels && !deep; j++) {
+      targets.x[2 * panels + j] = targets.x[j];
+      targets.y[2 * panels + j] = targets.y[j];
+      targets.z[2 * panels + j] = 2 * surfaceZ - targets.z[j];
     }
   }
 
-  /** Square of the core of what lies on or between two strips. */
-  private static double core(TurnSheet sheet, boolean own, int inner, int outer) {
-    double radius =
-        own
-            ? OWN_CORE * (sheet.chord[inner] + sheet.chord[outer])
-            : WAKE_CORE * (sheet.width[inner] + sheet.width[outer]);
-    return radius * radius;
+  private void put(int i, double[] point) {
+    targets.x[i] = point[0];
+    targets.y[i] = point[1];
+    targets.z[i] = point[2];
   }
 
-  private static void add(double[] column, int p, double[] v, double sign, double level) {
-    column[3 * p] += sign * level * v[0];
-    column[3 * p + 1] += sign * level * v[1];
-    column[3 * p + 2] += sign * v[2];
-  }
-
-  /**
-   * Forces of the last solution: Kutta and Joukowski on every bound vortex with the velocity that
-   * really is there, drag and moment of each strip's section with it.
-   *
-   * @param polars the wings' sections at the datum's speed
-   * @return one per wing, in the order given, and last the mast, where there is one
-   */
-  public List<TurnWing> loads(List<StripPolars> polars) {
-    List<TurnWing> loads = new ArrayList<>();
+  /** What unit strengths of all panels induce at control points and middles, image included. */
+  private Points[] influences(boolean deep) {
+    Points[] all = new Points[panels];
+    Arcs arcs = new Arcs(targets.x.length);
     int first = 0;
     for (int s = 0; s < sheets.size(); s++) {
       TurnSheet sheet = sheets.get(s);
-      loads.add(load(s, first, s < polars.size() ? polars.get(s) : null));
+      mark(first, sheet.along * sheet.count);
+      for (int e = 0; e <= sheet.count; e++) {
+        cores(sheet, Math.max(e - 1, 0), Math.min(e, sheet.count - 1), core);
+        arcs.edge(s, e);
+        if (e > 0) {
+          cores(sheet, e - 1, e - 1, ownCore);
+          for (int m = 0; m < sheet.along; m++) {
+            all[first + m * sheet.count + e - 1] = arcs.panel(s, m, e - 1, deep);
+          }
+        }
+        arcs.step();
+      }
       first += sheet.along * sheet.count;
     }
-    return loads;
+    return all;
   }
 
-  private TurnWing load(int s, int first, StripPolars polars) {
-    TurnSheet sheet = sheets.get(s);
-    int n = panels();
-    double[] force = new double[3];
-    double[] moment = new double[3];
-    double[] stripForce = new double[3 * sheet.count];
-    double[] stripPlace = new double[3 * sheet.count];
-    double[] lift = new double[sheet.count];
-    double[] column = new double[3 * n];
-    double margin = Double.POSITIVE_INFINITY;
-    for (int k = 0; k < sheet.count; k++) {
-      double[] place = new double[3];
-      double[] stream = new double[2];
-      double circulation = 0;
-      for (int m = 0; m < sheet.along; m++) {
-        double[] b = bound[s][m];
-        double[] mid = new double[3];
-        for (int c = 0; c < 3; c++) {
-          mid[c] = b[3 * k + c] + sheet.middle[k] * (b[3 * k + 3 + c] - b[3 * k + c]);
-        }
-        Arrays.fill(column, 0);
-        influences(s, mid, column);
-        double[] v = {motion.streamX(mid[1]), motion.streamY(mid[0]), 0};
-        for (int j = 0; j < n; j++) {
-          for (int c = 0; c < 3; c++) {
-            v[c] += strength[j] * column[3 * j + c];
-          }
-        }
-        double gamma = strength[first + m * sheet.count + k];
-        circulation += gamma;
-        double lx = b[3 * k + 3] - b[3 * k];
-        double ly = b[3 * k + 4] - b[3 * k + 1];
-        double lz = b[3 * k + 5] - b[3 * k + 2];
-        double[] f = {
-          2 * gamma * (v[1] * lz - v[2] * ly),
-          2 * gamma * (v[2] * lx - v[0] * lz),
-          2 * gamma * (v[0] * ly - v[1] * lx)
-        };
-        addAt(f, mid, force, moment);
-        for (int c = 0; c < 3; c++) {
-          stripForce[3 * k + c] += f[c];
-          place[c] += mid[c] / sheet.along;
-        }
-        if (m == 0) {
-          stream[0] = motion.streamX(mid[1]);
-          stream[1] = motion.streamY(mid[0]);
-        }
+  private void mark(int first, int count) {
+    Arrays.fill(own, 0);
+    for (int block = 0; block < own.length; block += panels) {
+      Arrays.fill(own, block + first, block + first + count, 1);
+    }
+  }
+
+  /** Squares of the core of what lies on or between two strips. */
+  private void cores(TurnSheet sheet, int inner, int outer, double[] to) {
+    double near = OWN_CORE * (sheet.chord[inner] + sheet.chord[outer]);
+    double far = WAKE_CORE * (sheet.width[inner] + sheet.width[outer]);
+    double apart = far * far;
+    double change = near * near - apart;
+    for (int i = 0; i < to.length; i++) {
+      to[i] = apart + own[i] * change;
+    }
+  }
+
+  /** What goes along the chord and into the wake at one edge of a sheet, and at the last one. */
+  private final class Arcs {
+    private final Points wakes;
+    private final SightLines[] ends = new SightLines[2];
+    private final SightLines trail;
+    private Points[] now;
+    private Points[] before;
+    private SightLines[] here;
+    private SightLines[] last;
+
+    Arcs(int count) {
+      wakes = new Points(count);
+      trail = new SightLines(count);
+      for (int i = 0; i < 2; i++) {
+        ends[i] = new SightLines(count);
       }
-      double speed = Math.hypot(stream[0], stream[1]);
-      lift[k] = 2 * circulation / (sheet.chord[k] * speed);
-      System.arraycopy(place, 0, stripPlace, 3 * k, 3);
-      double area = sheet.chord[k] * sheet.width[k];
-      addMoment(s, k, speed * speed * sheet.momentAtZeroLift[k] * area * sheet.chord[k], moment);
-      if (polars != null) {
-        int half = sheet.half(k);
-        double angle = lift[k] / sheet.liftSlope[k] + sheet.zeroLift[k];
-        double drag = polars.drag(half, angle) * area * speed;
-        double[] f = {drag * stream[0], drag * stream[1], 0};
-        addAt(f, place, force, moment);
-        margin = Math.min(margin, polars.stall().highest()[half] - angle);
+      int along = sheets.stream().mapToInt(s -> s.along).max().orElse(0);
+      now = new Points[along];
+      before = new Points[along];
+      here = new SightLines[along];
+      last = new SightLines[along];
+      for (int m = 0; m < along; m++) {
+        now[m] = new Points(count);
+        before[m] = new Points(count);
+        here[m] = new SightLines(count);
+        last[m] = new SightLines(count);
       }
     }
-    return new TurnWing(force, moment, stripForce, stripPlace, lift, margin);
-  }
 
-  /** A nose-up couple of a strip's section, about its own span. */
-  private void addMoment(int s, int k, double couple, double[] moment) {
-    double[] b = bound[s][0];
-    double lx = b[3 * k + 3] - b[3 * k];
-    double ly = b[3 * k + 4] - b[3 * k + 1];
-    double lz = b[3 * k + 5] - b[3 * k + 2];
-    double length = Math.sqrt(lx * lx + ly * ly + lz * lz);
-    moment[0] += couple * lx / length;
-    moment[1] += couple * ly / length;
-    moment[2] += couple * lz / length;
-  }
-
-  private static void addAt(double[] f, double[] r, double[] force, double[] moment) {
-    for (int c = 0; c < 3; c++) {
-      force[c] += f[c];
+    /** Gathers an edge: its wake once, and the line along the chord to each bound vortex. */
+    void edge(int s, int e) {
+      double[] w = wake[s];
+      int at = 3 * e * (ARCS.length + 1);
+      wakes.clear();
+      trail.from(w, at, targets);
+      SightLines start = trail;
+      for (int a = 0; a < ARCS.length; a++) {
+        SightLines end = ends[a % 2];
+        end.from(w, at + 3 * (a + 1), targets);
+        start.segment(end, square(w, at + 3 * a, w, at + 3 * (a + 1)), core, wakes);
+        start = end;
+      }
+      start.ray(wakeEnd[s][2 * e], wakeEnd[s][2 * e + 1], core, wakes);
+      for (int m = 0; m < sheets.get(s).along; m++) {
+        now[m].copy(wakes);
+        here[m].from(bound[s][m], 3 * e, targets);
+        here[m].segment(trail, square(bound[s][m], 3 * e, w, at), core, now[m]);
+      }
     }
-    moment[0] += r[1] * f[2] - r[2] * f[1];
-    moment[1] += r[2] * f[0] - r[0] * f[2];
-    moment[2] += r[0] * f[1] - r[1] * f[0];
+
+    /** A panel between the last edge and this one: out along this one, back along the last. */
+    Points panel(int s, int m, int k, boolean deep) {
+      Points span = wakes;
+      span.clear();
+      double[] b = bound[s][m];
+      last[m].segment(here[m], square(b, 3 * k, b, 3 * k + 3), ownCore, span);
+      int count = 2 * panels;
+      Points sum = new Points(count);
+      for (int i = 0; i < count; i++) {
+        sum.x[i] = span.x[i] + now[m].x[i] - before[m].x[i];
+        sum.y[i] = span.y[i] + now[m].y[i] - before[m].y[i];
+        sum.z[i] = span.z[i] + now[m].z[i] - before[m].z[i];
+      }
+      for (int i = 0; i < count && !deep; i++) {
+        int j = i + count;
+        sum.x[i] -= span.x[j] + now[m].x[j] - before[m].x[j];
+        sum.y[i] -= span.y[j] + now[m].y[j] - before[m].y[j];
+        sum.z[i] += span.z[j] + now[m].z[j] - before[m].z[j];
+      }
+      return sum;
+    }
+
+    /** The next edge comes. */
+    void step() {
+      Points[] points = before;
+      before = now;
+      now = points;
+      SightLines[] lines = last;
+      last = here;
+      here = lines;
+    }
+
+    private static double square(double[] a, int i, double[] b, int j) {
+      double x = a[i] - b[j];
+      double y = a[i + 1] - b[j + 1];
+      double z = a[i + 2] - b[j + 2];
+      return x * x + y * y + z * z;
+    }
   }
 }

@@ -56,6 +56,25 @@ final class TurnSheet {
     momentAtZeroLift = new double[count];
   }
 
+  /** Middle of a bound vortex, from a row of starts. */
+  void middle(double[] row, int k, double[] out) {
+    for (int c = 0; c < 3; c++) {
+      out[c] = row[3 * k + c] + middle[k] * (row[3 * k + 3 + c] - row[3 * k + c]);
+    }
+  }
+
+  /** Starts of the bound vortices in water axes. */
+  double[][] boundIn(TurnMotion motion) {
+    double[][] placed = new double[along][3 * (count + 1)];
+    for (int m = 0; m < along; m++) {
+      double[] b = bound[m];
+      for (int e = 0; e <= count; e++) {
+        motion.place(b[3 * e], b[3 * e + 1], b[3 * e + 2], placed[m], 3 * e);
+      }
+    }
+    return placed;
+  }
+
   /** Which of the wing's strips a strip is, counted from the root. */
   int half(int k) {
     int n = count / 2;

@@ -51,7 +51,7 @@ final class LoadSums {
       TurnForces water, Craft craft, TurnMotion motion, double speed, TurnPath path) {
     TurnForces below = new TurnForces();
     below.add(water.force, water.moment, 1);
-    TurnSolver.inertia(
+    TurnBalance.inertia(
         below,
         motion,
         speed,

@@ -36,4 +36,30 @@ public record TurnPath(double curvature, double radius, double riderRadius) {
     double radius = 1 / curvature;
     return Optional.of(new TurnPath(curvature, radius, radius - lean));
   }
+
+  /**
+   * The lowest speed at which a circle has a bank.
+   *
+   * @param bank from 0 to below a right angle [rad]
+   * @param height of the rider's mass centre above the foil, square to the deck [m]
+   * @return [m/s], rounded up so far that {@link #of} finds the circle
+   */
+  public static double slowest(double bank, double height) {
+    double square = 4 * height * Math.sin(bank) * Craft.GRAVITY * Math.tan(bank);
+    return Math.sqrt(square) * (1 + 1e-9);
+  }
+
+  /**
+   * The steepest bank of a circle at a speed.
+   *
+   * @param speed of the foil [m/s], above 0
+   * @param height of the rider's mass centre above the foil, square to the deck [m], above 0
+   * @return [rad], rounded down so far that {@link #of} finds the circle
+   */
+  public static double steepest(double speed, double height) {
+    // sin² / cos = V² / (4 g H)
+    double ratio = speed * speed / (4 * Craft.GRAVITY * height);
+    double cos = 2 / (ratio + Math.sqrt(ratio * ratio + 4));
+    return Math.acos(cos) * (1 - 1e-9);
+  }
 }

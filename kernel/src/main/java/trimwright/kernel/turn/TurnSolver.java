@@ -1,27 +1,8 @@
 package trimwright.kernel.turn;
 
-import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import trimwright.kernel.frame.Attitude;
-import trimwright.kernel.frame.PlaneForce;
-import trimwright.kernel.propel.Powertrain;
-import trimwright.kernel.rig.Craft;
-import trimwright.kernel.rig.Deck;
-import trimwright.kernel.rig.Mast;
-import trimwright.kernel.rig.MastDrag;
-import trimwright.kernel.rig.Propulsion;
 import trimwright.kernel.rig.RideCase;
-import trimwright.kernel.rig.Rider;
-import trimwright.kernel.rig.ThrustLine;
-import trimwright.kernel.surface.LatticeSize;
-import trimwright.kernel.surface.PlacedWing;
-import trimwright.kernel.surface.ProfileForces;
-import trimwright.kernel.surface.StripPolars;
-import trimwright.kernel.surface.TurnLattice;
-import trimwright.kernel.surface.TurnMotion;
-import trimwright.kernel.surface.TurnWing;
-import trimwright.kernel.water.Cavitation;
+import trimwright.kernel.surface.TurnFlow;
 
 /**
  * Solves turns of one case. At a speed and a bank the circle follows from the rider's balance
@@ -35,27 +16,41 @@ import trimwright.kernel.water.Cavitation;
  * <p>One object is one workspace: not for use by two threads.
  */
 public final class TurnSolver {
-  /** Half the strips of the standard lattice: two whole wings and a mast are 58 unknowns. */
-  private static final LatticeSize FRONT_WING = new LatticeSize(8, 2);
-
-  private static final LatticeSize STABILIZER = new LatticeSize(5, 2);
-
   /** Height of a standing mass centre over the stature: see the reference checks (i-com). */
   private static final double MASS_CENTRE = 0.56;
 
-  private static final int MOST_STEPS = 12;
+  private static final int MOST_ROUNDS = 12;
 
-  /** Share of the weight that may be left over [1]. */
+  private static final int MOST_STEPS = 20;
+
+  /** Share of the weight that may be left over in the flow at hand [1]. */
   private static final double AGREED = 1e-6;
 
   private static final double TRIAL = 1e-3;
 
-  private final Craft craft;
-  private final RideCase rideCase;
-  private final TurnLattice lattice;
-  private final List<ProfileForces> profiles;
-  private final ThrustLine thrustLine;
-  private final Optional<Powertrain> powertrain;
+  /** Angles beyond which no turn is looked for, and the largest step from flow to flow [rad]. */
+  private static final double MOST_ANGLE = 0.6;
+
+  private static final double MOST_STEP = 0.15;
+
+  /**
+   * How near a flow must have been solved for its answer to stand [rad]. A test holds pitch, thrust
+   * and side force to what a flow solved anew gives.
+   */
+  private static final double NEAR = 1.5e-3;
+
+  /** The same for the speed of a stall, as a share [1]. */
+  private static final double NEAR_SPEED = 5e-3;
+
+  private static final double MARGIN_AGREED = 1e-5;
+
+  /** Angle from no lift to the stall, to begin with [rad], and largest change of speed at once. */
+  private static final double RANGE = 0.25;
+
+  private static final double MOST_CHANGE = 1.3;
+
+  private final TurnBalance balance;
+  private final TurnReading reading;
 
   /**
    * A solver.
@@ -63,17 +58,8 @@ public final class TurnSolver {
    * @param rideCase the case
    */
   public TurnSolver(RideCase rideCase) {
-    this.rideCase = rideCase;
-    craft = new Craft(rideCase, FRONT_WING, STABILIZER);
-    Mast mast = rideCase.setup().mast();
-    lattice = new TurnLattice(craft.wings(), mast.chord(), mast.rake());
-    List<PlacedWing> wings = craft.wings();
-    profiles =
-        List.of(
-            new ProfileForces(wings.get(0), rideCase.setup().frontWing().finish()),
-            new ProfileForces(wings.get(1), rideCase.setup().stabilizer().finish()));
-    thrustLine = new ThrustLine(craft);
-    powertrain = Propulsion.find(rideCase);
+    balance = new TurnBalance(rideCase);
+    reading = new TurnReading(balance);
   }
 
   /**
@@ -86,54 +72,196 @@ public final class TurnSolver {
    *     the water, or no pitch carries the load
    */
   public Optional<TurnPoint> at(double speed, double bank, double pitch) {
-    Rider rider = rideCase.rider();
+    return at(speed, bank, pitch, 0);
+  }
+
+  /**
+   * The turn with a bank, from a pitch and a slip close to its own.
+   *
+   * @param speed of the foil through the water [m/s], above 0
+   * @param bank from 0 to 1.2 [rad]
+   * @param pitch of the fuselage to begin with [rad]
+   * @param slip to begin with [rad]
+   * @return as {@link #at(double, double, double)}
+   */
+  Optional<TurnPoint> at(double speed, double bank, double pitch, double slip) {
     Optional<TurnPath> path = path(speed, bank);
     if (path.isEmpty()) {
       return Optional.empty();
     }
-    Speed at = new Speed(speed);
-    double weight = (rider.allMass() + craft.partsMass()) * Craft.GRAVITY;
-    double[] x = {pitch, 0};
-    State now = state(at, bank, path.get(), x);
-    double[][] slopes = new double[2][2];
-    for (int i = 0; i < 2; i++) {
-      double[] moved = x.clone();
-      moved[i] += TRIAL;
-      State there = state(at, bank, path.get(), moved);
-      slopes[0][i] = (there.up - now.up) / TRIAL;
-      slopes[1][i] = (there.aside - now.aside) / TRIAL;
-    }
-    for (int step = 0; step < MOST_STEPS; step++) {
-      if (Math.hypot(now.up, now.aside) < AGREED * weight) {
-        return wet(now) ? Optional.of(point(at, bank, path.get(), now)) : Optional.empty();
-      }
-      double det = slopes[0][0] * slopes[1][1] - slopes[0][1] * slopes[1][0];
-      double dp = -(now.up * slopes[1][1] - now.aside * slopes[0][1]) / det;
-      double ds = -(now.aside * slopes[0][0] - now.up * slopes[1][0]) / det;
-      double most = Math.max(Math.abs(dp), Math.abs(ds));
-      double scale = most > 0.15 ? 0.15 / most : 1;
-      dp *= scale;
-      ds *= scale;
-      x[0] += dp;
-      x[1] += ds;
-      if (!(Math.abs(x[0]) < 0.6) || !(Math.abs(x[1]) < 0.6)) {
+    TurnBalance.Speed at = balance.speed(speed);
+    double[] x = {pitch, slip};
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      Optional<Frozen> frozen = frozen(bank, path.get(), x);
+      if (frozen.isEmpty()) {
         return Optional.empty();
       }
-      State next = state(at, bank, path.get(), x);
-      if (!wet(next)) {
+      Optional<TurnBalance.State> found = frozen.get().balanced(at, path.get(), x);
+      if (found.isEmpty()) {
         return Optional.empty();
       }
-      // C. G. Broyden 1965: the slopes learn from the step just made.
-      double length = dp * dp + ds * ds;
-      double missUp = next.up - now.up - slopes[0][0] * dp - slopes[0][1] * ds;
-      double missAside = next.aside - now.aside - slopes[1][0] * dp - slopes[1][1] * ds;
-      slopes[0][0] += missUp * dp / length;
-      slopes[0][1] += missUp * ds / length;
-      slopes[1][0] += missAside * dp / length;
-      slopes[1][1] += missAside * ds / length;
-      now = next;
+      double[] next = angles(found.get());
+      if (apart(next, x) < NEAR) {
+        return found.get().datumDepth() > 0
+            ? Optional.of(reading.point(at, bank, path.get(), found.get()))
+            : Optional.empty();
+      }
+      x = next;
     }
     return Optional.empty();
+  }
+
+  /**
+   * The slowest turn of a bank.
+   *
+   * @param speed just as slow as it goes [m/s]
+   * @param circle whether it ends there because no circle has this bank at a lower speed
+   */
+  public record Slowest(double speed, boolean circle) {}
+
+  /**
+   * The slowest turn of a bank without a stalled strip.
+   *
+   * @param bank from 0 to 1.2 [rad]
+   * @param from speed to begin with [m/s]
+   * @param pitch of the fuselage to begin with, close to that of the stall [rad]
+   * @return empty where the search does not settle
+   */
+  public Optional<Slowest> slowest(double bank, double from, double pitch) {
+    double least = TurnPath.slowest(bank, height());
+    double speed = Math.max(from, least);
+    double[] x = {pitch, 0};
+    for (int round = 0; round < MOST_ROUNDS; round++) {
+      Optional<Frozen> frozen = frozen(bank, path(speed, bank).orElseThrow(), x);
+      Optional<Stall> found =
+          frozen.isEmpty() ? Optional.empty() : stall(frozen.get(), bank, speed, least, x);
+      if (found.isEmpty()) {
+        return Optional.empty();
+      }
+      double[] next = angles(found.get().state);
+      boolean near = apart(next, x) < NEAR && Math.abs(found.get().speed / speed - 1) < NEAR_SPEED;
+      speed = found.get().speed;
+      x = next;
+      if (near) {
+        return Optional.of(new Slowest(speed, speed == least && margin(found.get().state) > 0));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** A state at a speed. */
+  private record Stall(double speed, TurnBalance.State state) {}
+
+  /** Where a flow's first strip stalls: the margin is nearly straight over one over V². */
+  private Optional<Stall> stall(
+      Frozen frozen, double bank, double from, double least, double[] start) {
+    double[] x = start;
+    double speed = from;
+    double before = Double.NaN;
+    double marginBefore = Double.NaN;
+    for (int step = 0; step < MOST_STEPS; step++) {
+      TurnPath path = path(speed, bank).orElseThrow();
+      Optional<TurnBalance.State> state = frozen.balanced(balance.speed(speed), path, x);
+      if (state.isEmpty()) {
+        return Optional.empty();
+      }
+      x = angles(state.get());
+      double margin = margin(state.get());
+      if (Math.abs(margin) < MARGIN_AGREED || speed == least && margin > 0) {
+        return Optional.of(new Stall(speed, state.get()));
+      }
+      double now = 1 / (speed * speed);
+      double slope = step == 0 ? (margin - RANGE) / now : (margin - marginBefore) / (now - before);
+      double next = now - margin / slope;
+      before = now;
+      marginBefore = margin;
+      double wanted = next > 0 ? 1 / Math.sqrt(next) : Double.POSITIVE_INFINITY;
+      speed = Math.max(least, Math.max(speed / MOST_CHANGE, Math.min(MOST_CHANGE * speed, wanted)));
+    }
+    return Optional.empty();
+  }
+
+  /** The turns of one flow, with how up and sideways forces go with pitch and slip. */
+  private final class Frozen {
+    private final TurnFlow flow;
+    private final double bank;
+
+    /** Per dynamic pressure: up and aside over pitch and slip. */
+    private final double[] slopes = new double[4];
+
+    private boolean known;
+
+    Frozen(TurnFlow flow, double bank) {
+      this.flow = flow;
+      this.bank = bank;
+    }
+
+    /** The state in balance. */
+    Optional<TurnBalance.State> balanced(TurnBalance.Speed at, TurnPath path, double[] start) {
+      double[] x = start.clone();
+      TurnBalance.State now = balance.state(flow, at, bank, path, x);
+      if (!known) {
+        learn(at, path, x, now);
+      }
+      double weight = balance.weight();
+      double[] j = slopes.clone();
+      for (int step = 0; step < MOST_STEPS; step++) {
+        if (Math.hypot(now.up(), now.aside()) < AGREED * weight) {
+          return Optional.of(now);
+        }
+        double up = now.up() / at.pressure;
+        double aside = now.aside() / at.pressure;
+        double det = j[0] * j[3] - j[1] * j[2];
+        double dp = -(up * j[3] - aside * j[1]) / det;
+        double ds = -(aside * j[0] - up * j[2]) / det;
+        double most = Math.max(Math.abs(dp), Math.abs(ds));
+        double scale = most > MOST_STEP ? MOST_STEP / most : 1;
+        dp *= scale;
+        ds *= scale;
+        x[0] += dp;
+        x[1] += ds;
+        if (!(Math.abs(x[0]) < MOST_ANGLE) || !(Math.abs(x[1]) < MOST_ANGLE)) {
+          return Optional.empty();
+        }
+        now = balance.state(flow, at, bank, path, x);
+        // C. G. Broyden 1965: the slopes learn from the step just made.
+        double length = dp * dp + ds * ds;
+        double missUp = now.up() / at.pressure - up - j[0] * dp - j[1] * ds;
+        double missAside = now.aside() / at.pressure - aside - j[2] * dp - j[3] * ds;
+        j[0] += missUp * dp / length;
+        j[1] += missUp * ds / length;
+        j[2] += missAside * dp / length;
+        j[3] += missAside * ds / length;
+      }
+      return Optional.empty();
+    }
+
+    private void learn(TurnBalance.Speed at, TurnPath path, double[] x, TurnBalance.State now) {
+      for (int i = 0; i < 2; i++) {
+        double[] moved = x.clone();
+        moved[i] += TRIAL;
+        TurnBalance.State there = balance.state(flow, at, bank, path, moved);
+        slopes[i] = (there.up() - now.up()) / (TRIAL * at.pressure);
+        slopes[2 + i] = (there.aside() - now.aside()) / (TRIAL * at.pressure);
+      }
+      known = true;
+    }
+  }
+
+  private Optional<Frozen> frozen(double bank, TurnPath path, double[] x) {
+    return balance.flow(bank, path, x).map(flow -> new Frozen(flow, bank));
+  }
+
+  private static double[] angles(TurnBalance.State state) {
+    return new double[] {state.motion().pitch(), state.motion().heading()};
+  }
+
+  private static double apart(double[] a, double[] b) {
+    return Math.max(Math.abs(a[0] - b[0]), Math.abs(a[1] - b[1]));
+  }
+
+  private static double margin(TurnBalance.State state) {
+    return Math.min(state.wings().get(0).stallMargin(), state.wings().get(1).stallMargin());
   }
 
   /**
@@ -147,214 +275,21 @@ public final class TurnSolver {
     return path(speed, bank).isPresent();
   }
 
+  /**
+   * The steepest bank with which a circle exists at a speed.
+   *
+   * @param speed of the foil through the water [m/s], above 0
+   * @return [rad]
+   */
+  double steepest(double speed) {
+    return TurnPath.steepest(speed, height());
+  }
+
   private Optional<TurnPath> path(double speed, double bank) {
-    double height = craft.deck().height() + MASS_CENTRE * rideCase.rider().height();
-    return TurnPath.of(speed, bank, height);
+    return TurnPath.of(speed, bank, height());
   }
 
-  /** What a speed alone decides. */
-  private final class Speed {
-    final double speed;
-    final double pressure;
-    final double perMetre;
-    final List<StripPolars> polars;
-
-    Speed(double speed) {
-      this.speed = speed;
-      pressure = 0.5 * rideCase.water().density() * speed * speed;
-      perMetre = speed / rideCase.water().kinematicViscosity();
-      polars = profiles.stream().map(p -> p.at(perMetre)).toList();
-    }
-  }
-
-  /** Forces at a pitch and a slip. */
-  private record State(
-      TurnMotion motion,
-      TurnForces craft,
-      TurnForces water,
-      List<TurnWing> wings,
-      double resistance,
-      double thrust,
-      double datumDepth,
-      double up,
-      double aside) {}
-
-  private static boolean wet(State state) {
-    return state.datumDepth > 0;
-  }
-
-  private State state(Speed at, double bank, TurnPath path, double[] x) {
-    TurnMotion motion = new TurnMotion(x[0], bank, x[1], path.curvature());
-    double[] place = new double[3];
-    PlacedWing front = craft.wings().get(0);
-    motion.place(front.ahead(), 0, -front.above(), place, 0);
-    double depth = rideCase.immersion() - place[2];
-    lattice.solve(motion, OptionalDouble.of(depth));
-    List<TurnWing> wings = lattice.loads(at.polars);
-    TurnForces sum = new TurnForces();
-    for (TurnWing wing : wings) {
-      sum.add(wing.force(), wing.moment(), at.pressure);
-    }
-    Attitude pitch = Attitude.of(x[0]);
-    PlaneForce drags = craft.drags(at.speed).at(pitch).plus(moreMast(at, bank, depth));
-    sum.addInPlane(drags, bank);
-    buoyancy(sum, motion, pitch);
-    double air = craft.airDrag(at.speed);
-    double resistance = air - sum.force[0];
-    double thrust = thrustLine.thrust(pitch, resistance);
-    sum.addInPlane(thrustLine.force(pitch, thrust), bank);
-    TurnForces water = new TurnForces();
-    water.add(sum.force, sum.moment, 1);
-    inertia(sum, motion, at.speed, path, craft.partsMass(), parts());
-    double mass = rideCase.rider().allMass();
-    double pull = mass * Craft.GRAVITY * Math.tan(bank);
-    double up = -sum.force[2] - mass * Craft.GRAVITY;
-    double aside = sum.force[1] - pull;
-    return new State(motion, sum, water, wings, resistance, thrust, depth, up, aside);
-  }
-
-  /** A bank wets more of the mast than the upright ride; half way up the added piece. */
-  private PlaneForce moreMast(Speed at, double bank, double depth) {
-    Mast m = rideCase.setup().mast();
-    double more = Math.max(0, Math.min(m.length(), depth / Math.cos(bank)) - depth);
-    double area = MastDrag.profile(m.chord(), m.thickness(), more, at.perMetre, m.finish());
-    return PlaneForce.at(-at.pressure * area, 0, 0, depth);
-  }
-
-  /** Where all parts together have their mass, in foil axes. */
-  private double[] parts() {
-    Attitude level = Attitude.of(0);
-    return new double[] {craft.partsAhead(level), 0, -craft.partsAbove(level)};
-  }
-
-  /** Weight, and the pull outwards of a mass on the circle. */
-  static void inertia(
-      TurnForces sum, TurnMotion motion, double speed, TurnPath path, double mass, double[] foil) {
-    double[] place = new double[3];
-    motion.place(foil[0], foil[1], foil[2], place, 0);
-    double rate = speed * path.curvature();
-    double outwards = path.curvature() == 0 ? 0 : rate * rate * (path.radius() - place[1]);
-    sum.add(0, -mass * outwards, mass * Craft.GRAVITY, place);
-  }
-
-  /** Straight up, through the middle of what is under water. */
-  private void buoyancy(TurnForces sum, TurnMotion motion, Attitude pitch) {
-    PlaneForce force = craft.buoyancy(pitch);
-    PlaneForce tilted = craft.buoyancy(Attitude.of(pitch.angle() + TRIAL));
-    double ahead = force.noseUp() / force.up();
-    double above = -(tilted.noseUp() / tilted.up() - ahead) / TRIAL;
-    double[] place = new double[3];
-    // From axes that are pitched already: back by the pitch, then with bank and slip.
-    motion.place(
-        ahead * pitch.cos() + above * pitch.sin(),
-        0,
-        -(above * pitch.cos() - ahead * pitch.sin()),
-        place,
-        0);
-    sum.add(0, 0, -force.up(), place);
-  }
-
-  private TurnPoint point(Speed at, double bank, TurnPath path, State state) {
-    Rider rider = rideCase.rider();
-    double mass = rider.allMass();
-    double air = craft.airDrag(at.speed);
-    double pulled = thrustLine.pull(state.thrust);
-    double[] pull = {pulled - air, -mass * Craft.GRAVITY * Math.tan(bank), mass * Craft.GRAVITY};
-    // The feet press at one point of the deck: linear in where it is.
-    double[] none = feet(state, pull, 0, 0, bank);
-    double[] ahead = feet(state, pull, 1, 0, bank);
-    double[] inside = feet(state, pull, 0, 1, bank);
-    double a = ahead[0] - none[0];
-    double b = inside[0] - none[0];
-    double c = ahead[1] - none[1];
-    double d = inside[1] - none[1];
-    double p = -(state.craft.moment[0] + none[0]);
-    double q = -(state.craft.noseUp(bank) + none[1]);
-    double det = a * d - b * c;
-    double s = (p * d - b * q) / det;
-    double t = (a * q - p * c) / det;
-    TurnForces all = new TurnForces();
-    all.add(state.craft.force, state.craft.moment, 1);
-    all.add(pull[0], pull[1], pull[2], deckPoint(state.motion, s, t));
-    double share = (s - (rider.backFoot() - track())) / rider.stance();
-    TurnWing mast = state.wings.get(2);
-    double tip = Double.POSITIVE_INFINITY;
-    double margin = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < 2; i++) {
-      tip = Math.min(tip, TurnTips.depth(craft.wings().get(i), state.motion, state.datumDepth));
-      margin = Math.min(margin, state.wings.get(i).stallMargin());
-    }
-    OptionalDouble power =
-        powertrain.isPresent()
-            ? OptionalDouble.of(powertrain.get().electricPower(state.thrust, at.speed))
-            : OptionalDouble.empty();
-    return new TurnPoint(
-        at.speed,
-        bank,
-        path.radius(),
-        path.riderRadius(),
-        1 / Math.cos(bank),
-        state.motion.pitch() + craft.deck().baseAngle(),
-        state.motion.heading(),
-        state.thrust,
-        state.resistance,
-        power,
-        share,
-        s,
-        t,
-        -all.noseIn(bank),
-        at.pressure * mast.force()[1],
-        tip,
-        margin,
-        cavitation(at, state, tip),
-        loads(at, path, state),
-        Math.hypot(state.up, state.aside));
-  }
-
-  /** How much faster at unchanged angles until the lowest pressure is the vapour's. */
-  private double cavitation(Speed at, State state, double tipDepth) {
-    double lowest = 0;
-    for (int i = 0; i < 2; i++) {
-      double[] lift = state.wings.get(i).stripLift();
-      int half = lift.length / 2;
-      double[] port = new double[half];
-      double[] starboard = new double[half];
-      for (int k = 0; k < half; k++) {
-        port[k] = lift[half - 1 - k];
-        starboard[k] = lift[half + k];
-      }
-      lowest = Math.min(lowest, profiles.get(i).minimumPressure(port));
-      lowest = Math.min(lowest, profiles.get(i).minimumPressure(starboard));
-    }
-    double above =
-        Cavitation.pressureAboveVapour(rideCase.water(), Math.max(0, tipDepth), Craft.GRAVITY);
-    return Math.sqrt(above / (at.pressure * -lowest));
-  }
-
-  private TurnLoads loads(Speed at, TurnPath path, State state) {
-    double[] mast = LoadSums.mast(state.water, craft, state.motion, at.speed, path);
-    return new TurnLoads(
-        Math.abs(mast[0]),
-        mast[1],
-        LoadSums.root(state.wings.get(0), at.pressure),
-        LoadSums.root(state.wings.get(1), at.pressure));
-  }
-
-  private double track() {
-    return rideCase.setup().board().track();
-  }
-
-  /** Roll and nose-up moment of the feet's force at a point of the deck. */
-  private double[] feet(State state, double[] pull, double s, double t, double bank) {
-    TurnForces f = new TurnForces();
-    f.add(pull[0], pull[1], pull[2], deckPoint(state.motion, s, t));
-    return new double[] {f.moment[0], f.noseUp(bank)};
-  }
-
-  private double[] deckPoint(TurnMotion motion, double s, double t) {
-    Deck deck = craft.deck();
-    double[] place = new double[3];
-    motion.place(deck.aheadInFoil(s, 0), t, -deck.aboveInFoil(s, 0), place, 0);
-    return place;
+  private double height() {
+    return balance.craft.deck().height() + MASS_CENTRE * balance.rideCase.rider().height();
   }
 }

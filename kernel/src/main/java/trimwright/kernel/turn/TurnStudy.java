@@ -23,6 +23,15 @@ public record TurnStudy(double speed, List<TurnPoint> points, TurnLimit limit) {
   /** How near the greatest bank is found [rad]. */
   private static final double NEAR = Math.toRadians(1);
 
+  private static final double ASIDE = 0.4;
+
+  /** Least part of what is left that a step takes [1]. */
+  private static final double LEAST_PART = 0.1;
+
+  private static final TurnLimit[] ORDER = {
+    TurnLimit.TIP, TurnLimit.STALL, TurnLimit.FEET, TurnLimit.POWER
+  };
+
   /** Copies the list. */
   public TurnStudy {
     points = List.copyOf(points);
@@ -42,52 +51,7 @@ public record TurnStudy(double speed, List<TurnPoint> points, TurnLimit limit) {
    * @return the turns
    */
   public static TurnStudy of(RideCase rideCase, double speed, double pitch) {
-    TurnSolver solver = new TurnSolver(rideCase);
-    List<TurnPoint> points = new ArrayList<>();
-    double inside = 0;
-    double start = pitch;
-    double most = rideCase.limits().of(RideLimit.BANK);
-    for (int i = 1; inside < most; i++) {
-      double bank = Math.min(most, i * STEP);
-      Optional<TurnPoint> point = solver.at(speed, bank, start);
-      TurnLimit broken = broken(rideCase, point);
-      if (broken != TurnLimit.NONE) {
-        return narrowed(solver, rideCase, speed, start, points, inside, bank, broken);
-      }
-      points.add(point.get());
-      inside = bank;
-      start = point.get().pitch() - rideCase.setup().mast().baseAngle();
-    }
-    return new TurnStudy(speed, points, TurnLimit.NONE);
-  }
-
-  private static TurnStudy narrowed(
-      TurnSolver solver,
-      RideCase rideCase,
-      double speed,
-      double start,
-      List<TurnPoint> points,
-      double from,
-      double to,
-      TurnLimit first) {
-    double inside = from;
-    double outside = to;
-    TurnLimit limit = first;
-    Optional<TurnPoint> last = Optional.empty();
-    while (outside - inside > NEAR) {
-      double bank = 0.5 * (inside + outside);
-      Optional<TurnPoint> point = solver.at(speed, bank, start);
-      TurnLimit broken = broken(rideCase, point);
-      if (broken == TurnLimit.NONE) {
-        inside = bank;
-        last = point;
-      } else {
-        outside = bank;
-        limit = broken;
-      }
-    }
-    last.ifPresent(points::add);
-    return new TurnStudy(speed, points, limit);
+    return new Search(rideCase, speed, pitch).study();
   }
 
   /** The first limit that a turn breaks, in the order in which they hurt. */
@@ -95,20 +59,123 @@ public record TurnStudy(double speed, List<TurnPoint> points, TurnLimit limit) {
     if (found.isEmpty()) {
       return TurnLimit.NO_CIRCLE;
     }
-    TurnPoint p = found.get();
+    for (TurnLimit limit : ORDER) {
+      if (room(rideCase, limit, found.get()) < 0) {
+        return limit;
+      }
+    }
+    return TurnLimit.NONE;
+  }
+
+  /** What a turn has left to a limit, in the limit's own unit; negative beyond it. */
+  private static double room(RideCase rideCase, TurnLimit limit, TurnPoint p) {
     RideLimits limits = rideCase.limits();
-    if (limits.breaks(RideLimit.TIP_DEPTH, p.tipDepth() - 0.5 * rideCase.chopHeight())) {
-      return TurnLimit.TIP;
+    return switch (limit) {
+      case TIP -> p.tipDepth() - 0.5 * rideCase.chopHeight() - limits.of(RideLimit.TIP_DEPTH);
+      case STALL -> p.stripMargin() - limits.of(RideLimit.STALL_MARGIN);
+      case FEET ->
+          Math.min(
+              p.footShare() - limits.of(RideLimit.LEAST_FOOT_SHARE),
+              limits.of(RideLimit.MOST_FOOT_SHARE) - p.footShare());
+      case POWER ->
+          rideCase.setup().drive().map(Drive::maximumPower).orElse(Double.POSITIVE_INFINITY)
+              - p.electricPower().orElse(0);
+      case NO_CIRCLE, NONE -> 0;
+    };
+  }
+
+  /** One search: every turn found so far says where the next one's pitch and slip lie. */
+  private static final class Search {
+    private final TurnSolver solver;
+    private final RideCase rideCase;
+    private final double speed;
+    private final double base;
+    private final List<TurnPoint> points = new ArrayList<>();
+
+    /** Banks, pitches and slips of the last two turns found, the later one last. */
+    private final double[][] last;
+
+    Search(RideCase rideCase, double speed, double pitch) {
+      this.rideCase = rideCase;
+      this.speed = speed;
+      solver = new TurnSolver(rideCase);
+      base = rideCase.setup().mast().baseAngle();
+      last = new double[][] {{-1, pitch, 0}, {0, pitch, 0}};
     }
-    if (limits.breaks(RideLimit.STALL_MARGIN, p.stripMargin())) {
-      return TurnLimit.STALL;
+
+    TurnStudy study() {
+      double inside = 0;
+      double circle = solver.steepest(speed);
+      double most = rideCase.limits().of(RideLimit.BANK);
+      boolean ends = circle < most;
+      most = Math.min(circle, most);
+      for (int i = 1; inside < most; i++) {
+        double bank = Math.min(most, i * STEP);
+        Optional<TurnPoint> point = at(bank);
+        TurnLimit broken = broken(rideCase, point);
+        if (broken != TurnLimit.NONE) {
+          return narrowed(inside, bank, point, broken);
+        }
+        points.add(point.get());
+        inside = bank;
+      }
+      return new TurnStudy(speed, points, ends ? TurnLimit.NO_CIRCLE : TurnLimit.NONE);
     }
-    if (limits.breaks(RideLimit.LEAST_FOOT_SHARE, p.footShare())
-        || limits.breaks(RideLimit.MOST_FOOT_SHARE, p.footShare())) {
-      return TurnLimit.FEET;
+
+    private Optional<TurnPoint> at(double bank) {
+      double share = (bank - last[1][0]) / (last[1][0] - last[0][0]);
+      Optional<TurnPoint> point =
+          solver.at(
+              speed,
+              bank,
+              last[1][1] + share * (last[1][1] - last[0][1]),
+              last[1][2] + share * (last[1][2] - last[0][2]));
+      if (point.isPresent()) {
+        last[0] = last[1];
+        last[1] = new double[] {bank, point.get().pitch() - base, point.get().slip()};
+      }
+      return point;
     }
-    double most =
-        rideCase.setup().drive().map(Drive::maximumPower).orElse(Double.POSITIVE_INFINITY);
-    return p.electricPower().orElse(0) > most ? TurnLimit.POWER : TurnLimit.NONE;
+
+    private TurnStudy narrowed(
+        double from, double to, Optional<TurnPoint> beyond, TurnLimit first) {
+      double inside = from;
+      double outside = to;
+      TurnLimit limit = first;
+      Optional<TurnPoint> within =
+          points.isEmpty() ? Optional.empty() : Optional.of(points.get(points.size() - 1));
+      Optional<TurnPoint> past = beyond;
+      Optional<TurnPoint> found = Optional.empty();
+      boolean below = true;
+      while (outside - inside > NEAR) {
+        double bank = 0.5 * (inside + outside);
+        if (within.isPresent() && past.isPresent()) {
+          double left = room(rideCase, limit, within.get());
+          double over = room(rideCase, limit, past.get());
+          double root = inside + left / (left - over) * (outside - inside);
+          // A little to either side, so that both ends close in.
+          bank =
+              Math.max(
+                  inside + LEAST_PART * (outside - inside),
+                  Math.min(
+                      outside - LEAST_PART * (outside - inside),
+                      root + (below ? -ASIDE : ASIDE) * NEAR));
+        }
+        Optional<TurnPoint> point = at(bank);
+        TurnLimit broken = broken(rideCase, point);
+        below = broken != TurnLimit.NONE;
+        if (below) {
+          outside = bank;
+          limit = broken;
+          past = point;
+        } else {
+          inside = bank;
+          within = point;
+          found = point;
+        }
+      }
+      found.ifPresent(points::add);
+      return new TurnStudy(speed, points, limit);
+    }
   }
 }

@@ -47,8 +47,7 @@ class TurnLatticePropertyTest {
   private static List<TurnWing> loads(
       TurnMotion motion, OptionalDouble depth, double mastChord, List<StripPolars> polars) {
     TurnLattice lattice = new TurnLattice(WINGS, mastChord, 0);
-    lattice.solve(motion, depth);
-    return lattice.loads(polars);
+    return lattice.solve(motion, depth).loads(motion, polars);
   }
 
   private static List<TurnWing> loads(TurnMotion motion, OptionalDouble depth, double mastChord) {
@@ -120,10 +119,14 @@ class TurnLatticePropertyTest {
     TurnMotion straight = new TurnMotion(0, Math.PI / 2, 0, 0);
     TurnMotion curved = new TurnMotion(0, Math.PI / 2, 0, curvature);
     TurnLattice lattice = new TurnLattice(List.of(STABILIZER), 0, 0);
-    lattice.solve(straight, OptionalDouble.empty());
-    double before = lattice.loads(List.of()).get(0).force()[1];
-    lattice.solve(curved, OptionalDouble.empty());
-    double after = lattice.loads(List.of()).get(0).force()[1];
+    double before =
+        lattice
+            .solve(straight, OptionalDouble.empty())
+            .loads(straight, List.of())
+            .get(0)
+            .force()[1];
+    double after =
+        lattice.solve(curved, OptionalDouble.empty()).loads(curved, List.of()).get(0).force()[1];
     // The same by pitching the wing: about its control points, half a chord behind its quarter.
     TurnLattice pitched =
         new TurnLattice(
@@ -136,8 +139,12 @@ class TurnLatticePropertyTest {
                     TAIL)),
             0,
             0);
-    pitched.solve(straight, OptionalDouble.empty());
-    double turned = pitched.loads(List.of()).get(0).force()[1];
+    double turned =
+        pitched
+            .solve(straight, OptionalDouble.empty())
+            .loads(straight, List.of())
+            .get(0)
+            .force()[1];
     assertThat(after - before).isCloseTo(turned - before, within(0.05 * Math.abs(turned - before)));
   }
 
@@ -164,8 +171,7 @@ class TurnLatticePropertyTest {
     List<TurnWing> standard = loads(motion, OptionalDouble.of(0.45), 0.12);
     TurnLattice fine =
         new TurnLattice(List.of(resized(FRONT_WING, 16, 3), resized(STABILIZER, 12, 3)), 0.12, 0);
-    fine.solve(motion, OptionalDouble.of(0.45));
-    List<TurnWing> finer = fine.loads(List.of());
+    List<TurnWing> finer = fine.solve(motion, OptionalDouble.of(0.45)).loads(motion, List.of());
     for (int s = 0; s < 2; s++) {
       // The stabilizer carries next to nothing here: half of its area counts instead.
       double lift = Math.max(0.015, Math.hypot(finer.get(s).force()[1], finer.get(s).force()[2]));
