@@ -20,8 +20,8 @@ import trimwright.kernel.turn.TurnSolver;
  */
 public record SlowFlight(
     double stallSpeed, List<BankedStall> banked, Optional<StallWarning> warning) {
-  /** Below any foil board's flight [m/s]. */
-  private static final double WALKING = 1.0;
+  /** Below any foil board's flight: 5.4 km/h [m/s]. */
+  private static final double WALKING = 1.5;
 
   /** How far above the stall the warning is read, and over what stretch [m/s]: 1 and 3 km/h. */
   private static final double NEAR = 1 / 3.6;
