@@ -22,7 +22,7 @@ import trimwright.kernel.water.Water;
  * thickness, and by a blunt bow where that is under water. The switch is chosen.
  *
  * <p>Left out: spray beside the bottom, the suction of a bottom at negative trim, the lift of a
- * deck under water. Immutable; may be shared between threads.
+ * deck under water. One object is one workspace: not for use by two threads.
  */
 final class HullAtSpeed {
   /** Drag of a bluff end with round edges on its wetted front. Chosen from 0.2 to 0.3 [1]. */
@@ -38,7 +38,10 @@ final class HullAtSpeed {
   private final double pressure;
   private final double speedCoefficient;
   private final double slowShare;
-  private final double wavePerSquare;
+
+  /** Found when first asked for; below 0 until then. */
+  private double wavePerSquare = -1;
+
   private final double formFactor;
   private final double longest;
 
@@ -51,10 +54,16 @@ final class HullAtSpeed {
     speedCoefficient = Planing.speedCoefficient(speed, beam, Craft.GRAVITY);
     double slow = speedCoefficient / Planing.SLOWEST;
     slowShare = Math.min(1, slow * slow);
-    wavePerSquare =
-        WavePressure.perLoadSquared(hull.length(), beam, speed, water.density(), Craft.GRAVITY);
     formFactor = FormFactor.section(Math.min(0.3, hull.thickness() / hull.length()));
     longest = hull.length() / beam;
+  }
+
+  private double wavePerSquare() {
+    if (wavePerSquare < 0) {
+      wavePerSquare =
+          WavePressure.perLoadSquared(hull.length(), beam, speed, water.density(), Craft.GRAVITY);
+    }
+    return wavePerSquare;
   }
 
   /**
@@ -87,7 +96,7 @@ final class HullAtSpeed {
     // The normal force, whose level part is the drag of pressure: Savitsky's W tan τ + D/cos τ.
     double normal = (lift + friction * sin) / cos;
     double pressureDrag = normal * sin;
-    double wave = wavePerSquare * buoyancy * buoyancy;
+    double wave = buoyancy > 0 ? wavePerSquare() * buoyancy * buoyancy : 0;
     double blunt = pressure * BLUNT * beam * bow;
 
     double moment = normal * arm(dynamic, planing * slowLift, wetted);

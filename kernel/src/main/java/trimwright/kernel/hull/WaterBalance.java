@@ -14,6 +14,7 @@ import trimwright.kernel.rig.Footing;
 import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.rig.Rider;
 import trimwright.kernel.rig.ThrustLine;
+import trimwright.kernel.surface.LatticeSize;
 
 /**
  * Puts the forces together while the board is on the water. The rider's mass counts where the feet
@@ -33,6 +34,11 @@ final class WaterBalance {
 
   /** Least load on the feet that is divided by, as a share of the weight [1]. */
   private static final double LEAST_LOAD = 0.02;
+
+  /** Half the strips of the standard lattice; a test says how little they change of the lift. */
+  private static final LatticeSize FRONT_WING = new LatticeSize(8, 2);
+
+  private static final LatticeSize STABILIZER = new LatticeSize(5, 2);
 
   private final Craft craft;
   private final BoardHull hull;
@@ -73,7 +79,7 @@ final class WaterBalance {
         datum
             - there.wings().get(0).ahead() * middle.sin()
             - there.wings().get(0).above() * middle.cos();
-    craft = new Craft(withImmersion(c, immersion));
+    craft = new Craft(withImmersion(c, immersion), FRONT_WING, STABILIZER);
     wings =
         new DeepWings(
             craft,
