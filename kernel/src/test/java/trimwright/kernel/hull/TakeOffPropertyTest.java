@@ -12,6 +12,7 @@ import trimwright.kernel.quick.RandomSetup;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.Deck;
 import trimwright.kernel.rig.RideCase;
+import trimwright.kernel.surface.LatticeSize;
 import trimwright.seed.RunSeed;
 
 class TakeOffPropertyTest {
@@ -136,6 +137,27 @@ class TakeOffPropertyTest {
       PlaneForce one = a.at(v).force(Math.toRadians(7));
       PlaneForce other = b.at(v).force(Math.toRadians(7));
       assertThat(other.up()).isCloseTo(one.up(), within(0.02 * one.up()));
+    }
+  }
+
+  /** Half the strips of the standard lattice are enough here. */
+  @Test
+  void halfTheStripsLiftAndDragTheSame() {
+    RideCase c = TakeOffCases.withImmersion(TakeOffCases.example(), 0.65);
+    Craft whole = new Craft(c);
+    Craft half = new Craft(c, new LatticeSize(8, 2), new LatticeSize(5, 2));
+    double from = Math.toRadians(2.5);
+    double to = Math.toRadians(12.5);
+    DeepWings a = new DeepWings(whole, whole::datumDepth, from, to);
+    DeepWings b = new DeepWings(half, half::datumDepth, from, to);
+    for (double v = 1.5; v < 6; v += 0.5) {
+      for (double degrees = 3; degrees < 11; degrees += 2) {
+        PlaneForce one = a.at(v).force(Math.toRadians(degrees));
+        PlaneForce other = b.at(v).force(Math.toRadians(degrees));
+        assertThat(other.up()).isCloseTo(one.up(), within(0.005 * one.up()));
+        assertThat(other.forward())
+            .isCloseTo(one.forward(), within(0.02 * Math.abs(one.forward()) + 0.0005));
+      }
     }
   }
 }
