@@ -29,6 +29,9 @@ public final class EnvelopeWords {
   /** Drags nearer to each other than this are the same in words [1]. */
   private static final double SAME_DRAG = 0.02;
 
+  /** A run longer by less than this is the same in words [1]. */
+  private static final double SAME_RUN = 1.15;
+
   private final Amounts amounts;
 
   private EnvelopeWords(Measures measures) {
@@ -117,6 +120,7 @@ public final class EnvelopeWords {
                         + " of drag."));
     envelope
         .ramped()
+        .filter(r -> t.length().isEmpty() || r.length() > SAME_RUN * t.length().getAsDouble())
         .ifPresent(
             r ->
                 all.add(
@@ -244,6 +248,7 @@ public final class EnvelopeWords {
   private static String because(TurnLimit limit) {
     return switch (limit) {
       case TIP -> "Beyond it a wing tip comes too near the surface and draws air.";
+      case RAIL -> "Beyond it the board's edge comes down to the water.";
       case FEET -> "Beyond it the weight would have to stand too near one foot.";
       case STALL -> "Beyond it a wing comes too near its stall.";
       case POWER -> "Beyond it the drive cannot push hard enough.";

@@ -4,6 +4,8 @@ package trimwright.kernel.turn;
 public enum TurnLimit {
   /** A tip comes too near the surface and draws air. */
   TIP,
+  /** The board's inner edge comes too near the crests of the chop. */
+  RAIL,
   /** The weight would have to press behind the back foot or too near a foot. */
   FEET,
   /** A strip comes too near its stall. */

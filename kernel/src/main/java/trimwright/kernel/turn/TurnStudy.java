@@ -3,10 +3,15 @@ package trimwright.kernel.turn;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.limit.RideLimit;
 import trimwright.kernel.limit.RideLimits;
+import trimwright.kernel.rig.Board;
+import trimwright.kernel.rig.Craft;
+import trimwright.kernel.rig.Deck;
 import trimwright.kernel.rig.Drive;
 import trimwright.kernel.rig.RideCase;
+import trimwright.kernel.surface.PlacedWing;
 
 /**
  * Turns of one speed with growing bank, up to the first limit.
@@ -29,7 +34,7 @@ public record TurnStudy(double speed, List<TurnPoint> points, TurnLimit limit) {
   private static final double LEAST_PART = 0.1;
 
   private static final TurnLimit[] ORDER = {
-    TurnLimit.TIP, TurnLimit.STALL, TurnLimit.FEET, TurnLimit.POWER
+    TurnLimit.TIP, TurnLimit.RAIL, TurnLimit.STALL, TurnLimit.FEET, TurnLimit.POWER
   };
 
   /** Copies the list. */
@@ -72,6 +77,10 @@ public record TurnStudy(double speed, List<TurnPoint> points, TurnLimit limit) {
     RideLimits limits = rideCase.limits();
     return switch (limit) {
       case TIP -> p.tipDepth() - 0.5 * rideCase.chopHeight() - limits.of(RideLimit.TIP_DEPTH);
+      case RAIL ->
+          railHeight(rideCase, p.bank(), p.pitch())
+              - 0.5 * rideCase.chopHeight()
+              - limits.of(RideLimit.BOARD_CLEARANCE);
       case STALL -> p.stripMargin() - limits.of(RideLimit.STALL_MARGIN);
       case FEET ->
           Math.min(
@@ -82,6 +91,28 @@ public record TurnStudy(double speed, List<TurnPoint> points, TurnLimit limit) {
               - p.electricPower().orElse(0);
       case NO_CIRCLE, NONE -> 0;
     };
+  }
+
+  /**
+   * Height of the board's inner edge above the still surface, at its middle and half its thickness,
+   * where boards are widest. The front wing's root keeps its depth.
+   *
+   * @param rideCase the case
+   * @param bank [rad]
+   * @param pitch of the deck in its own plane of symmetry [rad]
+   * @return height [m], negative below the surface
+   */
+  static double railHeight(RideCase rideCase, double bank, double pitch) {
+    Craft craft = new Craft(rideCase);
+    Deck deck = craft.deck();
+    Board board = rideCase.setup().board();
+    Attitude at = Attitude.of(pitch - deck.baseAngle());
+    double along = board.massCentreAhead() - board.track();
+    double ahead = deck.aheadInFoil(along, 0.5 * board.thickness());
+    double above = deck.aboveInFoil(along, 0.5 * board.thickness());
+    PlacedWing front = craft.wings().get(0);
+    double aboveRoot = (ahead - front.ahead()) * at.sin() + (above - front.above()) * at.cos();
+    return aboveRoot * Math.cos(bank) - 0.5 * board.width() * Math.sin(bank) - rideCase.immersion();
   }
 
   /** One search: every turn found so far says where the next one's pitch and slip lie. */

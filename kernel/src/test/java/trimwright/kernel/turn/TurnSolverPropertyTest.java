@@ -84,6 +84,27 @@ class TurnSolverPropertyTest {
     }
   }
 
+  /** Two ways to the same place: geometry alone, and the solved turn with its pitch and slip. */
+  @Test
+  void theTipComesOutAboutWhereGeometrySays() {
+    double pitch = straight(24).pitch() - CASE.setup().mast().baseAngle();
+    for (double degrees : new double[] {10, 20, 30}) {
+      TurnPoint p = TURNS.at(24 / 3.6, Math.toRadians(degrees), pitch).orElseThrow();
+      double bank = TurnTips.bankAt(CASE, p.tipDepth()).orElseThrow();
+      assertThat(Math.toDegrees(bank)).isCloseTo(degrees, within(2.5));
+    }
+  }
+
+  @Test
+  void uprightTheRailHangsAsHighAsTheBoardAndComesDownByItsHalfWidthOnItsSide() {
+    double pitch = straight(24).pitch();
+    double upright = TurnStudy.railHeight(CASE, 0, pitch);
+    double up = TurnStudy.railHeight(CASE, Math.PI / 3, pitch);
+    double across = 0.5 * CASE.setup().board().width() * Math.sqrt(0.75);
+    double over = upright + CASE.immersion();
+    assertThat(up).isCloseTo(0.5 * over - across - CASE.immersion(), within(1e-12));
+  }
+
   @Test
   void theStudyStopsAtAStatedLimit() {
     double pitch = straight(24).pitch() - CASE.setup().mast().baseAngle();
