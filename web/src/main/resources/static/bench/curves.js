@@ -4,6 +4,7 @@ import { box, overlap } from './geometry.js';
 import { pointWords, quantityOf } from './quantities.js';
 import { caption } from './side-labels.js';
 import { speedHandle } from './speed-handle.js';
+import { SpeedMarks, marksWords } from './speed-marks.js';
 import { Label, add, labelWidth, root, set, textWidth } from './svg.js';
 import { watchSize, whenAtRest } from './watch.js';
 
@@ -19,6 +20,10 @@ const EDGE = 6;
 
 /** From this width on there is a margin at the right for the lines' names [px]. */
 const NAMES_FROM = 460;
+
+/** Lines for the words of the marks, held free so that nothing moves when they come. */
+const MARK_ROWS = 3;
+const MARK_ROWS_NARROW = 4;
 
 /** The longest number of an upright axis. */
 const LONGEST_TICK = '00000';
@@ -57,7 +62,9 @@ class Curves {
     this.panelLayer = add(svg, 'g');
     this.panels = [];
     this.axisTicks = add(svg, 'path', { class: 'pic-axis', fill: 'none', 'stroke-width': 1 });
+    const stems = add(svg, 'g');
     this.axisLayer = add(svg, 'g');
+    this.speedMarks = new SpeedMarks(add(svg, 'g'), stems);
     this.tickLabels = [];
     this.wishLabel = new Label(this.axisLayer, 'wish-speed');
     this.speedLabel = new Label(this.axisLayer, 'speed');
@@ -86,9 +93,10 @@ class Curves {
   }
 
   /** All that does not depend on the chosen speed, anew only where something of it changed. */
-  plan({ reply, pinned, quantities, measures, colours }) {
+  plan({ reply, pinned, quantities, measures, colours, envelope = null }) {
     const { width, height } = this.size;
-    const key = [reply, pinned?.reply, measures, colours, width, height, quantities.join()];
+    const key = [
+      reply, pinned?.reply, measures, colours, width, height, quantities.join(), envelope];
     if (this.key && key.every((part, i) => part === this.key[i])) {
       return;
     }
@@ -110,7 +118,8 @@ class Curves {
     this.axis = speedAxis(reply.points, left, right, measures, colours.size);
     const title = line + 6;
     // Half a line for the lowest number of the upright axis, which stands lower than the plot.
-    const foot = 1.5 * line + 3;
+    const rows = width >= NAMES_FROM ? MARK_ROWS : MARK_ROWS_NARROW;
+    const foot = (1.5 + rows) * line + 3;
     const count = this.quantities.length;
     const each = (height - foot - 2) / count - title - (count > 1 ? 0.45 * line : 0);
     const sheet = {
@@ -135,6 +144,10 @@ class Curves {
     set(this.axisTicks, {
       d: this.axis.ticks.map(({ x }) => `M${x.toFixed(1)} ${this.bottom}v4`).join(''),
       stroke: colours.edge,
+    });
+    this.speedMarks.draw(envelope, {
+      axis: this.axis, colours, measures, line, rows, width, axisY: this.bottom,
+      top: this.bottom + 1.5 * line + 4,
     });
     this.handle.cover(left, this.shown[0].plot.y, right - left, this.bottom - this.shown[0].plot.y);
   }
@@ -170,7 +183,7 @@ class Curves {
     this.tickLabels.slice(axis.ticks.length).forEach((label) => label.hide());
   }
 
-  describe({ reply, index, pinned, measures }) {
+  describe({ reply, index, pinned, measures, envelope = null }) {
     const at = (kmh) => measures.withUnit(kmh, 'km/h', 1);
     const even = reply.even_feet_speeds.map(({ speed_kmh: kmh }) => at(kmh));
     const window = reply.rideable_from_kmh === null ? 'No speed is inside every limit.'
@@ -181,7 +194,8 @@ class Curves {
       even.length ? `Even feet at ${even.join(' and ')}.` : 'Even feet at no speed.',
       `Level at ${reply.level_speed_kmh === null ? 'no speed' : at(reply.level_speed_kmh)}.`,
       `Wished: ${at(reply.wished_speed_kmh)}.`,
+      marksWords(envelope, measures),
       pinned ? 'Dotted: the pinned reference.' : '',
-    ].join(' ').trim();
+    ].filter((words) => words !== '').join(' ');
   }
 }

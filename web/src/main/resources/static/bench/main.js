@@ -5,8 +5,10 @@ import { readColours } from './colours.js';
 import { createCurves } from './curves.js';
 import { byId, isTextEntry } from './dom.js';
 import { loadChoice, loadDraft, saveChoice, saveDraft } from './draft.js';
+import { createEnvelope } from './envelope.js';
 import { createFields } from './fields.js';
 import { createFiles } from './files.js';
+import { createLimitsPanel } from './limits-panel.js';
 import { createMeasures, parse } from './measures.js';
 import { problemWords, showCase, showProblems, showStatus } from './notices.js';
 import { createPin } from './pin.js';
@@ -66,6 +68,7 @@ if (draft !== null) {
 let measures = createMeasures(data.measures, loadChoice('measures', ['metric', 'imperial']) ?? 'metric');
 let colours = readColours();
 let reply = spellOut(data.reply);
+let limitsOfCase = null;
 let index = 0;
 let sequence = 0;
 let problems = [];
@@ -124,6 +127,28 @@ const bands = createBands({
     draw();
   },
 });
+const limitsPanel = createLimitsPanel((kmh) => {
+  if (!sliders.locked().includes('speed')) {
+    state.look(kmh, 'speed');
+    endStep();
+  }
+});
+const envelope = createEnvelope({
+  ask: (question, signal) => server.json('/bench/envelope', question, signal),
+  question: () =>
+    requests.isWaiting() || typing !== 0 || problems.length > 0
+      ? null
+      : { sequence, measures: measures.system, fields: state.now.fields },
+  standsOn: () => `${reply.case_digest} ${reply.sections} ${reply.measures}`,
+  onEnvelope(found, why) {
+    limitsOfCase = found;
+    limitsPanel.say(why);
+    limitsPanel.draw(view());
+    if (found !== null) {
+      curves.draw(view());
+    }
+  },
+});
 const sections = createSections({
   ask: () =>
     server.json('/bench/sections', { measures: measures.system, fields: state.now.fields }),
@@ -154,7 +179,7 @@ function view() {
   const chosen = document.querySelector('input[name=quantity]:checked').value;
   const quantities = PHONE.matches ? [chosen] : QUANTITIES;
   const pinned = pin.at(reply.points[index].speed_kmh);
-  return { reply, index, pinned, measures, colours, quantities };
+  return { reply, index, pinned, measures, colours, quantities, envelope: limitsOfCase };
 }
 
 /** The point looked at: the one nearest to the speed that was chosen, or to the wished one. */
@@ -219,6 +244,7 @@ function onReply(answer) {
   sections.follow();
   if (problems.length === 0) {
     bands.want();
+    envelope.want();
   }
 }
 
@@ -248,6 +274,7 @@ state.subscribe((change) => {
   }
   if (change.fields) {
     bands.forget();
+    envelope.forget();
     // The question leaves first: the server works while the page writes its numbers.
     clearTimeout(typing);
     typing = 0;
@@ -299,11 +326,13 @@ function wire() {
   PHONE.addEventListener('change', () => {
     colours = readColours();
     draw();
+    limitsPanel.draw(view());
   });
   DESK.addEventListener('change', unfold);
   new MutationObserver(() => {
     colours = readColours();
     draw();
+    limitsPanel.draw(view());
   }).observe(root, { attributes: true, attributeFilter: ['data-theme'] });
   document.addEventListener('visibilitychange', writeDraft);
   window.addEventListener('pagehide', writeDraft);
@@ -316,6 +345,7 @@ function unfold() {
 
 function changeMeasures(system) {
   bands.forget();
+  envelope.forget();
   saveChoice('measures', system);
   measures = createMeasures(data.measures, system);
   state.forgetTyped((text) => parse(text) === null);
@@ -353,6 +383,7 @@ function start() {
   markDrawn();
   sections.follow();
   bands.want();
+  envelope.want();
   root.dataset.ready = '';
   rehearse(
     (isNeighbour) => drawView({ ...view(), index: isNeighbour ? Math.abs(index - 1) : index }),

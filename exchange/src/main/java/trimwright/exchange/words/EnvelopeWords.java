@@ -1,7 +1,10 @@
 package trimwright.exchange.words;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.unit.Measures;
@@ -47,19 +50,43 @@ public final class EnvelopeWords {
    * @return sentences
    */
   public static List<String> of(CaseFile caseFile, Envelope envelope, Measures measures) {
-    EnvelopeWords words = new EnvelopeWords(measures);
-    List<String> all = new ArrayList<>();
-    words.takeOff(all, envelope, caseFile.rideCase().limits());
+    return new EnvelopeWords(measures)
+        .topics(caseFile, envelope).values().stream().flatMap(List::stream).toList();
+  }
+
+  /** What the sentences are about. */
+  enum Topic {
+    TAKE_OFF,
+    SLOW_FLIGHT,
+    TURNS,
+    MARGINS,
+    GLIDE,
+    RANGE
+  }
+
+  /** The sentences by what they are about. */
+  static Map<Topic, List<String>> byTopic(CaseFile caseFile, Envelope envelope, Measures measures) {
+    return new EnvelopeWords(measures).topics(caseFile, envelope);
+  }
+
+  private Map<Topic, List<String>> topics(CaseFile caseFile, Envelope envelope) {
+    Map<Topic, List<String>> topics = new EnumMap<>(Topic.class);
+    Arrays.stream(Topic.values()).forEach(topic -> topics.put(topic, new ArrayList<>()));
+    RideLimits limits = caseFile.rideCase().limits();
+    takeOff(topics.get(Topic.TAKE_OFF), envelope, limits);
     envelope
         .slowFlight()
         .ifPresentOrElse(
-            slow -> words.slow(all, slow),
-            () -> all.add("Nothing flies: at no speed do the wings carry this weight."));
-    envelope.turns().ifPresent(turns -> words.turns(all, turns));
-    words.margins(all, envelope, caseFile.rideCase().limits());
-    envelope.glide().ifPresent(glide -> words.glide(all, glide, envelope.speed()));
-    envelope.range().ifPresent(range -> words.range(all, range));
-    return List.copyOf(all);
+            slow -> slow(topics.get(Topic.SLOW_FLIGHT), slow),
+            () ->
+                topics
+                    .get(Topic.SLOW_FLIGHT)
+                    .add("Nothing flies: at no speed do the wings carry this weight."));
+    envelope.turns().ifPresent(turns -> turns(topics.get(Topic.TURNS), turns));
+    margins(topics.get(Topic.MARGINS), envelope, limits);
+    envelope.glide().ifPresent(glide -> glide(topics.get(Topic.GLIDE), glide, envelope.speed()));
+    envelope.range().ifPresent(range -> range(topics.get(Topic.RANGE), range));
+    return topics;
   }
 
   private void takeOff(List<String> all, Envelope envelope, RideLimits limits) {

@@ -16,6 +16,8 @@ public enum OutputSchema {
   BENCH,
   /** Of {@link BenchBandsWriter}. */
   BENCH_BANDS,
+  /** Of {@link BenchEnvelopeWriter}. */
+  BENCH_ENVELOPE,
   /** Of {@link SheetWriter}. */
   SHEET,
   /** Of {@link EnvelopeWriter}. */

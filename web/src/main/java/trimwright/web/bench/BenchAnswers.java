@@ -9,12 +9,14 @@ import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import trimwright.desk.BenchBands;
+import trimwright.desk.BenchEnvelope;
 import trimwright.desk.BenchStudy;
 import trimwright.desk.KeptTables;
 import trimwright.desk.SectionPolars;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.unit.Measures;
 import trimwright.exchange.write.BenchBandsWriter;
+import trimwright.exchange.write.BenchEnvelopeWriter;
 import trimwright.exchange.write.BenchWriter;
 import trimwright.exchange.write.SectionCode;
 import trimwright.exchange.write.SectionState;
@@ -31,6 +33,10 @@ final class BenchAnswers {
   private final Duration patience;
 
   private final Semaphore free = new Semaphore(AT_ONCE, true);
+
+  /** Envelopes go one by one, so that a slider always finds a place among the answers. */
+  private final Semaphore oneEnvelope = new Semaphore(1, true);
+
   private final KeptTables tables = new KeptTables();
 
   /** Tables of cases with one number moved, for the bands; kept apart, since they are many. */
@@ -177,13 +183,44 @@ final class BenchAnswers {
   }
 
   /**
+   * The envelope of a case, one at a time; given up as {@link #banded}.
+   *
+   * @throws TooBusy as {@link #accepted}
+   */
+  String envelope(long sequence, Measures measures, CaseFile caseFile) {
+    long begun = lastAsked;
+    CaseFile layered = sections.of(caseFile);
+    return inTurn(
+        oneEnvelope,
+        () ->
+            inTurn(
+                () ->
+                    BenchEnvelope.find(layered, () -> lastAsked != begun)
+                        .map(
+                            found ->
+                                BenchEnvelopeWriter.accepted(
+                                    sequence,
+                                    measures,
+                                    layered,
+                                    found.envelope(),
+                                    found.banks(),
+                                    found.breach(),
+                                    found.fastest()))
+                        .orElseGet(() -> BenchEnvelopeWriter.stopped(sequence))));
+  }
+
+  /**
    * Does something costly when its turn has come.
    *
    * @throws TooBusy as {@link #accepted}
    */
   <T> T inTurn(Supplier<T> work) {
+    return inTurn(free, work);
+  }
+
+  private <T> T inTurn(Semaphore turn, Supplier<T> work) {
     try {
-      if (!free.tryAcquire(patience.toMillis(), TimeUnit.MILLISECONDS)) {
+      if (!turn.tryAcquire(patience.toMillis(), TimeUnit.MILLISECONDS)) {
         throw new TooBusy();
       }
     } catch (InterruptedException e) {
@@ -193,7 +230,7 @@ final class BenchAnswers {
     try {
       return work.get();
     } finally {
-      free.release();
+      turn.release();
     }
   }
 }

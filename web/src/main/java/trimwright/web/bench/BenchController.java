@@ -77,6 +77,19 @@ class BenchController {
     return Utf8.json(HttpStatus.OK, answer);
   }
 
+  /** What the case can do before something gives way: asked for when the sliders rest. */
+  @PostMapping(path = "/bench/envelope", consumes = MediaType.APPLICATION_JSON_VALUE)
+  ResponseEntity<byte[]> envelope(@RequestBody byte[] body) {
+    BenchRequest request = BenchRequest.find(body).orElseThrow(BadQuestion::new);
+    DraftReading reading = Drafts.read(request);
+    String answer =
+        reading
+            .caseFile()
+            .map(c -> answers.envelope(request.sequence(), request.measures(), c))
+            .orElseGet(() -> BenchWriter.refused(request.sequence(), reading.problems()));
+    return Utf8.json(HttpStatus.OK, answer);
+  }
+
   /** How far the polars are of the sections of what stands in the fields. */
   @PostMapping(path = "/bench/sections", consumes = MediaType.APPLICATION_JSON_VALUE)
   ResponseEntity<byte[]> sections(@RequestBody byte[] body) {
