@@ -26,19 +26,20 @@ import trimwright.kernel.trim.CaseSolver;
 import trimwright.kernel.trim.Curve;
 import trimwright.kernel.trim.NoTrimReason;
 import trimwright.kernel.trim.TrimOutcome;
+import trimwright.kernel.turn.TurnPoint;
 import trimwright.kernel.water.Water;
 
 /** Every kind of document and text, by name. */
 final class Documents {
   /** Half a second's work, once for all tests. */
-  private static final String ENVELOPE =
-      EnvelopeWriter.json(
-          Samples.caseFile(),
-          Envelope.of(
-              CaseSolver.of(Samples.caseFile().rideCase()),
-              Envelope.Ratings.NONE,
-              Optional.empty(),
-              Posture.STANDING));
+  private static final Envelope LIMITS =
+      Envelope.of(
+          CaseSolver.of(Samples.caseFile().rideCase()),
+          Envelope.Ratings.NONE,
+          Optional.empty(),
+          Posture.STANDING);
+
+  private static final String ENVELOPE = EnvelopeWriter.json(Samples.caseFile(), LIMITS);
 
   private Documents() {}
 
@@ -67,6 +68,15 @@ final class Documents {
             bands(Samples.measured(5), Samples.curve(), Measures.METRIC),
             bands(Samples.caseFile(), Samples.emptyCurve(), Measures.IMPERIAL),
             BenchBandsWriter.stopped(4)));
+    List<TurnPoint> turns = LIMITS.turns().orElseThrow().points();
+    texts.put(
+        OutputSchema.BENCH_ENVELOPE,
+        List.of(
+            benchEnvelope(
+                Measures.METRIC, turns, turns.stream().findFirst(), OptionalDouble.of(11)),
+            benchEnvelope(Measures.IMPERIAL, turns, Optional.empty(), OptionalDouble.empty()),
+            benchEnvelope(Measures.METRIC, List.of(), Optional.empty(), OptionalDouble.empty()),
+            BenchEnvelopeWriter.stopped(4)));
     texts.put(
         OutputSchema.SHEET,
         List.of(SheetWriter.json(Samples.caseFile(), 20 * Samples.KMH, "my.pdf")));
@@ -80,6 +90,15 @@ final class Documents {
     texts.put(OutputSchema.ENVELOPE, List.of(ENVELOPE));
     texts.put(OutputSchema.LIMITS, List.of(LimitsWriter.json(LimitsFile.CHOSEN)));
     return texts;
+  }
+
+  private static String benchEnvelope(
+      Measures measures,
+      List<TurnPoint> banks,
+      Optional<TurnPoint> breach,
+      OptionalDouble fastest) {
+    return BenchEnvelopeWriter.accepted(
+        3, measures, Samples.caseFile(), LIMITS, banks, breach, fastest);
   }
 
   static String curve(Curve curve) {
