@@ -76,6 +76,7 @@ class BenchLooksBrowserTest extends BenchBrowser {
     bench.unfoldAll();
     bench.awaitDrawn();
     bench.await("return document.documentElement.dataset.bands === 'shown'");
+    bench.await("return document.documentElement.dataset.envelope === 'shown'");
     inspect("with every fold open", width, theme);
     bench.click("#pin");
     bench.slider("speed").sendKeys(Keys.HOME);

@@ -33,6 +33,8 @@ class PagePictures {
         for (String theme : BenchOnScreen.THEMES) {
           open(bench, size, theme);
           draw(bench, "bench-" + size[0] + "-" + theme);
+          bench.driver().executeScript("document.getElementById('limits').scrollIntoView()");
+          draw(bench, "limits-" + size[0] + "-" + theme);
         }
       }
       open(bench, PHONE, "light");
@@ -41,9 +43,13 @@ class PagePictures {
       open(bench, DESK, "light");
       bench.click("#pin");
       bench.slider("shim").sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
+      bench.awaitDrawn();
+      awaitRest(bench);
       draw(bench, "pinned-1280-light");
       open(bench, TABLET, "light");
       bench.choose("measures", "imperial");
+      bench.awaitDrawn();
+      awaitRest(bench);
       bench.driver().executeScript("window.scrollTo(0, 0)");
       draw(bench, "imperial-820-light");
       open(bench, DESK, "dark");
@@ -60,6 +66,14 @@ class PagePictures {
   private static void open(BenchOnScreen bench, int[] size, String theme) {
     bench.browser().setSize(size[0], size[1]);
     bench.openFresh(CASE + theme);
+    awaitRest(bench);
+  }
+
+  /** Waits for what comes once nothing moves: bands and limits. */
+  private static void awaitRest(BenchOnScreen bench) {
+    bench.await(
+        "const { bands, envelope } = document.documentElement.dataset;"
+            + " return bands === 'shown' && envelope === 'shown'");
   }
 
   /** What stands on the screen, without the parts further down. */
