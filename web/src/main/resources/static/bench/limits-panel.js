@@ -11,16 +11,6 @@ import { createTurnView } from './turn-view.js';
 
 const SVG = 'http://www.w3.org/2000/svg';
 
-/** What ends turns of growing bank. */
-const ENDS = {
-  tip: 'a wing tip comes too near the surface',
-  feet: 'the weight would have to stand too near one foot',
-  stall: 'a wing comes too near its stall',
-  power: 'the drive cannot push hard enough',
-  no_circle: 'there is no circle with that bank at this speed',
-  none: 'the largest bank looked at ends it',
-};
-
 /**
  * @param {function(number)} onSpeed called with a speed that was asked for [km/h]
  * @returns {{draw: function(Object), say: function(string)}} `draw` takes `{envelope, measures,
@@ -77,6 +67,7 @@ export function createLimitsPanel(onSpeed) {
     const speed = measures.withUnit(envelope.wished_speed_kmh, 'km/h', 0);
     setText(byId('turn-speed'), `at ${speed}`);
     setText(byId('turn-verdict'), verdict(turns, turn));
+    setText(byId('turn-breach'), breach(turns));
     writeCells(cells(turn, measures));
     picture.draw({ turns, index, measures, colours, words });
   }
@@ -161,12 +152,22 @@ function verdict(turns, turn) {
   if (turns.breach_bank_deg !== null && turn.bank_deg >= turns.breach_bank_deg - 0.01) {
     return 'The higher tip comes out in the troughs and draws air.';
   }
-  if (turn.inside_limits) {
-    return turns.most_bank_deg !== null && turn.bank_deg > turns.most_bank_deg - 0.01
-      ? `The steepest inside the limits: beyond it ${ENDS[turns.ended_by]}.`
-      : 'Inside the limits that are computed.';
+  if (turns.most_bank_deg === null) {
+    return `No turn is inside the limits. ${turns.end}`;
   }
-  return `Beyond the limits: ${ENDS[turns.ended_by]}.`;
+  if (turn.bank_deg > turns.most_bank_deg + 0.01) {
+    return `The limits end at ${fixed(turns.most_bank_deg, 0)}°. ${turns.end}`;
+  }
+  return turn.bank_deg > turns.most_bank_deg - 0.01
+    ? `The steepest inside the limits. ${turns.end}`
+    : 'Inside the limits that are computed.';
+}
+
+/** Where the higher tip comes out, if it does. */
+function breach(turns) {
+  return turns.breach_bank_deg === null
+    ? 'The higher tip stays in the water in every steady turn that was found at this speed.'
+    : `The higher tip comes out at ${fixed(turns.breach_bank_deg, 0)}° of bank.`;
 }
 
 function spoken(turns, turn, measures) {

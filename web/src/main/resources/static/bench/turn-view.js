@@ -9,6 +9,7 @@ import { watchSize, whenAtRest } from './watch.js';
 const FALLBACK_HEIGHT = 240;
 const RADIANS = Math.PI / 180;
 const EDGE = 8;
+const LINE = 1.22;
 
 /** How far under a tip the picture goes on, and over the deck at no bank [mm]. */
 const BELOW = 120;
@@ -18,8 +19,8 @@ const ABOVE = 120;
  * The picture in a host element.
  *
  * @param {HTMLElement} host
- * @returns {{svg: SVGElement, draw: function(Object): void}} `draw` takes `{turns, index, measures,
- *     colours, words}`
+ * @returns {{svg: SVGElement, draw: function(Object): void}} `draw` takes `{turns, index, colours,
+ *     words}`
  */
 export function createTurnView(host) {
   const view = new TurnView(host);
@@ -49,7 +50,7 @@ class TurnView {
       class: 'pic-wing', fill: 'none', 'stroke-linecap': 'round', 'stroke-linejoin': 'round' });
     this.depth = add(svg, 'line', { class: 'pic-depth', 'stroke-width': 1.5 });
     this.tip = add(svg, 'circle', { class: 'pic-tip', r: 5, 'stroke-width': 2 });
-    this.labels = ['water', 'trough', 'tip', 'bank'].map((kind) => new Label(svg, kind));
+    this.labels = ['water', 'bank'].map((kind) => new Label(svg, kind));
     this.rest = whenAtRest(title, description);
   }
 
@@ -59,7 +60,7 @@ class TurnView {
     }
   }
 
-  draw({ turns, index, measures, colours, words }) {
+  draw({ turns, index, colours, words }) {
     const { width, height } = this.size;
     const { craft } = turns;
     const turn = turns.banks[index];
@@ -99,34 +100,22 @@ class TurnView {
     set(this.wing, {
       points: points(wingPoints(craft).flatMap(([out, up]) => at(out, up))),
       stroke: colours.front, 'stroke-width': colours.line + 1.5 });
-    this.say({ turn, turns, measures, colours, frame, trough, tip: at(...higherTip(craft)) });
+    this.say({ turn, turns, colours, frame, tip: at(...higherTip(craft)) });
     this.rest(() => [`The craft from the front, ${words}`, '']);
   }
 
-  /** The higher tip with its depth, and the names of the two lines. */
-  say({ turn, turns, measures, colours, frame, trough, tip: [x, y] }) {
-    const { water, line } = frame;
-    const width = this.size.width;
+  /** The higher tip under the waterline, and the few words for which there is room everywhere. */
+  say({ turn, turns, colours, frame, tip: [x, y] }) {
+    const { water } = frame;
     const isOut = turn.tip_depth_mm < 0.5 * turns.chop_mm + 0.5;
     set(this.depth, { x1: x, y1: water, x2: x, y2: y, stroke: colours.ink });
     set(this.tip, { cx: x, cy: y, fill: isOut ? colours.ink : colours.surface,
       stroke: colours.ink });
-    const [waterWord, troughWord, tipWord, bankWord] = this.labels;
-    waterWord.show(width - 6, water - 5, 'end', 'waterline', '', colours.muted, colours);
-    if (turns.chop_mm > 0 && trough - water > 4) {
-      const below = Math.max(trough + 0.95 * line, water + 1.1 * line);
-      troughWord.show(width - 6, below, 'end', 'troughs of the chop', '', colours.muted, colours);
-    } else {
-      troughWord.hide();
-    }
-    const depth = measures.text(Math.abs(turn.tip_depth_mm), 'mm');
-    const side = turn.tip_depth_mm < 0 ? 'above' : 'deep';
-    tipWord.show(
-      6, Math.min(this.size.height - 8, Math.max(y, water) + 1.6 * line), 'start',
-      `higher tip ${depth} ${measures.symbol('mm')} ${side}`, '', colours.ink, colours);
+    const [waterWord, bankWord] = this.labels;
+    waterWord.show(6, water - 6, 'start', 'waterline', '', colours.muted, colours);
     bankWord.show(
-      6, 1.1 * line, 'start', `bank ${number(Math.round(turn.bank_deg))}°`, '', colours.ink,
-      colours);
+      6, 1.1 * LINE * colours.size, 'start', `bank ${number(Math.round(turn.bank_deg))}°`, '',
+      colours.ink, colours);
   }
 }
 
@@ -172,9 +161,8 @@ function frameOf(turns, width, height) {
   }
   const perMm = Math.min(
     (height - 2 * EDGE) / (top + bottom + ABOVE + BELOW), (width - 2 * EDGE) / (right - left));
-  const line = 18;
   return {
-    perMm, line,
+    perMm,
     water: EDGE + perMm * (top + ABOVE),
     x: (width - perMm * (right + left)) / 2,
   };

@@ -272,7 +272,13 @@ public final class EnvelopeWords {
             + (turns.limit() == TurnLimit.NONE ? "Nothing that is computed ends it there." : end));
   }
 
-  private static String because(TurnLimit limit) {
+  /**
+   * What ends turns of growing bank.
+   *
+   * @param limit what the next bank breaks
+   * @return a sentence; empty where nothing does
+   */
+  public static String because(TurnLimit limit) {
     return switch (limit) {
       case TIP -> "Beyond it a wing tip comes too near the surface and draws air.";
       case RAIL -> "Beyond it the board's edge comes down to the water.";

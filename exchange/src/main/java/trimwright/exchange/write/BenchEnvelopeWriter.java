@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.unit.Measures;
 import trimwright.exchange.words.EnvelopeNote;
+import trimwright.exchange.words.EnvelopeWords;
 import trimwright.exchange.words.Shown;
 import trimwright.kernel.envelope.Envelope;
 import trimwright.kernel.rig.RideCase;
@@ -105,6 +106,7 @@ public final class BenchEnvelopeWriter {
         () -> {
           json.number("most_bank_deg", most, ANGLE_DECIMALS);
           json.text("ended_by", envelope.turns().map(t -> Codes.of(t.limit())).orElse("no_circle"));
+          json.text("end", envelope.turns().map(t -> EnvelopeWords.because(t.limit())).orElse(""));
           json.number(
               "breach_bank_deg",
               breach.isPresent()
