@@ -82,6 +82,7 @@ public final class EnvelopeWords {
                 topics
                     .get(Topic.SLOW_FLIGHT)
                     .add("Nothing flies: at no speed do the wings carry this weight."));
+    ScuffWords.find(caseFile).ifPresent(topics.get(Topic.SLOW_FLIGHT)::add);
     envelope.turns().ifPresent(turns -> turns(topics.get(Topic.TURNS), turns));
     margins(topics.get(Topic.MARGINS), envelope, limits);
     envelope.glide().ifPresent(glide -> glide(topics.get(Topic.GLIDE), glide, envelope.speed()));
