@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import trimwright.desk.CaseStudy;
+import trimwright.desk.EnvelopeStudy;
 import trimwright.desk.SpeedRange;
 import trimwright.exchange.picture.DeckPicture;
 import trimwright.exchange.picture.Palette;
@@ -24,9 +25,11 @@ import trimwright.exchange.words.RuleOut;
 import trimwright.exchange.words.ShimWords;
 import trimwright.exchange.words.Shown;
 import trimwright.exchange.write.ModelVersion;
+import trimwright.exchange.write.SectionCode;
 import trimwright.kernel.band.Bands;
 import trimwright.kernel.band.PointBand;
 import trimwright.kernel.band.Quantity;
+import trimwright.kernel.envelope.Envelope;
 import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.trim.Curve;
 import trimwright.kernel.trim.TrimOutcome;
@@ -67,6 +70,7 @@ final class SheetAuthor {
   private final Optional<PointBand> band;
   private final TrimOutcome outcome;
   private final CauseWords cause;
+  private final Envelope envelope;
   private final CaseCode carried;
   private final Optional<CodePicture> code;
 
@@ -83,6 +87,7 @@ final class SheetAuthor {
         bands
             .points()
             .get(curve.outcomes().stream().map(TrimOutcome::speed).toList().indexOf(speed));
+    this.envelope = EnvelopeStudy.of(caseFile);
     this.cause = CauseWords.of(caseFile, study.cause(speed), choice.measures());
     this.carried = CaseCode.of(caseFile);
     this.code =
@@ -252,6 +257,9 @@ final class SheetAuthor {
                 .map(w -> numbers.speed(w.to(), bands.rideableTo()))
                 .orElse("none")));
     outcome.findPoint().ifPresent(point -> rows.addAll(state(point)));
+    rows.addAll(
+        new SheetLimits(caseFile, envelope, numbers)
+            .rows(outcome, band.flatMap(b -> b.find(Quantity.ELECTRIC_POWER))));
     return rows;
   }
 
@@ -302,6 +310,8 @@ final class SheetAuthor {
         + ModelVersion.TEXT
         + ", case "
         + caseFile.digest().substring(0, DIGEST_LETTERS)
+        + ", wing sections "
+        + (SectionCode.of(caseFile).equals(SectionCode.LAYERS) ? "computed" : "fitted")
         + ". Computed for a steady ride with the parts as listed; ± is what their tolerances leave open; no promise that the setup suits you."
         + (replaced
             ? " "

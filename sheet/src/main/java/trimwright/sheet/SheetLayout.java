@@ -77,7 +77,7 @@ public record SheetLayout(Paper paper, int step, double codeWidth) {
 
   /** Height of the deck's picture [mm]. */
   double deckHeight() {
-    return 58 - 18 * tight();
+    return 58 - 24 * tight();
   }
 
   /** Height of the shim's picture [mm], less by what its words need. */

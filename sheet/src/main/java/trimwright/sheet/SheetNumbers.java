@@ -62,6 +62,23 @@ record SheetNumbers(Measures measures) {
     return with(Unit.KILOGRAM, mass);
   }
 
+  /** A force [N]. */
+  String force(double force) {
+    return with(Unit.NEWTON, force);
+  }
+
+  /** A way that is ridden [m]. */
+  String way(double length) {
+    Unit unit = measures == Measures.METRIC ? Unit.KILOMETRE : Unit.MILE;
+    return Shown.decimals(unit.fromSi(length), 0) + HOLD + unit.symbol();
+  }
+
+  /** A distance on the water [m]. */
+  String distance(double length) {
+    Unit unit = measures == Measures.METRIC ? Unit.METRE : Unit.FOOT;
+    return Shown.decimals(unit.fromSi(length), 0) + HOLD + unit.symbol();
+  }
+
   /** An area [m²]. */
   String area(double area) {
     return with(Unit.SQUARE_CENTIMETRE, area);
