@@ -19,6 +19,9 @@ import trimwright.sheet.SheetPage.Row;
 
 /** From the start to the way home, in a few rows. */
 final class SheetLimits {
+  /** A power known worse than this says nothing of the time [1]. */
+  private static final double MOST_BAND = 0.9;
+
   private final CaseFile caseFile;
   private final Envelope envelope;
   private final SheetNumbers numbers;
@@ -38,8 +41,14 @@ final class SheetLimits {
   List<Row> rows(TrimOutcome outcome, Optional<Spread> power) {
     List<Row> rows = new ArrayList<>();
     rows.add(new Row("From start to home", "", true));
-    rows.add(row("Lifts off", takeOff(envelope.takeOff())));
+    rows.add(row("Leaves the water", takeOff(envelope.takeOff())));
     rows.add(row("Stalls", stall()));
+    if (caseFile.rideCase().setup().drive().isEmpty()) {
+      outcome
+          .findPoint()
+          .ifPresent(
+              p -> rows.add(row("Pull at " + numbers.speed(p.speed()), numbers.force(p.thrust()))));
+    }
     outcome.findPoint().flatMap(point -> battery(point, power)).ifPresent(rows::add);
     envelope.range().flatMap(range -> range.home()).ifPresent(home -> rows.add(home(home)));
     if (caseFile.rideCase().setup().drive().isEmpty()) {
@@ -65,7 +74,7 @@ final class SheetLimits {
       case LIFTS ->
           at
               + (t.length().isPresent()
-                  ? ", some " + numbers.distance(t.length().getAsDouble()) + " or more"
+                  ? ", " + numbers.distance(t.length().getAsDouble()) + " at full thrust"
                   : "");
       case LIFTS_WHEN_PULLED -> at + ", pulled by " + numbers.force(t.mostNeeded());
       case THRUST_SHORT -> "not: too little thrust";
@@ -94,7 +103,10 @@ final class SheetLimits {
         .orElse("never flies");
   }
 
-  /** As far off as the power: a ride has measured neither. */
+  /**
+   * Time and way with the reserve kept, and how short or long they may be: they go as one over the
+   * power, which no ride has measured.
+   */
   private Optional<Row> battery(TrimPoint point, Optional<Spread> power) {
     if (envelope.range().isEmpty() || point.electricPower().isEmpty()) {
       return Optional.empty();
@@ -112,9 +124,11 @@ final class SheetLimits {
             Shown.decimals(seconds / 60, 0)
                 + "\u00a0min, "
                 + numbers.way(seconds * point.speed())
-                + " ±"
-                + Shown.decimals(Math.ceil(100 * about), 0)
-                + "\u00a0%"));
+                + " ("
+                + Shown.decimals(Math.floor(seconds / 60 / (1 + about)), 0)
+                + " to "
+                + Shown.decimals(Math.ceil(seconds / 60 / (1 - Math.min(MOST_BAND, about))), 0)
+                + "\u00a0min)"));
   }
 
   private static Row home(HomeRide home) {
