@@ -144,7 +144,7 @@ public record SlowFlight(
         high = middle;
       } else {
         low = middle;
-        circle = !turns.hasCircle(middle, bank);
+        circle = !turns.hasCircle(middle / TurnSolver.NEAR_CIRCLE, bank);
       }
     }
     return Optional.of(new BankedStall(bank, high, circle));

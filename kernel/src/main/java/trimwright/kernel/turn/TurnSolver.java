@@ -42,6 +42,9 @@ public final class TurnSolver {
   /** The same for the speed of a stall, as a share [1]. */
   private static final double NEAR_SPEED = 5e-3;
 
+  /** A stall within this many times the last circle's speed is its end [1]. Chosen. */
+  public static final double NEAR_CIRCLE = 1.02;
+
   private static final double MARGIN_AGREED = 1e-5;
 
   /** Angle from no lift to the stall, to begin with [rad], and largest change of speed at once. */
@@ -115,7 +118,8 @@ public final class TurnSolver {
    * The slowest turn of a bank.
    *
    * @param speed just as slow as it goes [m/s]
-   * @param circle whether it ends there because no circle has this bank at a lower speed
+   * @param circle whether it ends there because circles of this bank end there or just below: what
+   *     stalls so near to the last circle is its curve and not the speed
    */
   public record Slowest(double speed, boolean circle) {}
 
@@ -143,7 +147,7 @@ public final class TurnSolver {
       speed = found.get().speed;
       x = next;
       if (near) {
-        return Optional.of(new Slowest(speed, speed == least && margin(found.get().state) > 0));
+        return Optional.of(new Slowest(speed, speed <= NEAR_CIRCLE * least));
       }
     }
     return Optional.empty();
