@@ -12,15 +12,15 @@ import org.openqa.selenium.Keys;
 /** The Bench over a slow line and over none at all. */
 class BenchConnectionBrowserTest extends BenchBrowser {
   /**
-   * Counts questions and how many are under way at once, without changing what they do. Bands are
-   * asked for whenever the page rests, and are not counted.
+   * Counts questions and how many are under way at once, without changing what they do. Bands and
+   * limits are asked for whenever the page rests, and are not counted.
    */
   private static final String COUNT_QUESTIONS =
       """
       window.questions = { asked: 0, under: 0, most: 0 };
       const real = window.fetch;
       window.fetch = async (...given) => {
-        if (String(given[0]).endsWith('/bands')) { return real(...given); }
+        if (/\\/(bands|envelope)$/.test(String(given[0]))) { return real(...given); }
         questions.asked += 1;
         questions.under += 1;
         questions.most = Math.max(questions.most, questions.under);
