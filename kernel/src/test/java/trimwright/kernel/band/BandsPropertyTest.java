@@ -58,6 +58,13 @@ class BandsPropertyTest {
 
   private static final List<String> LIMITS = List.of("level", "even feet", "from", "to");
 
+  /**
+   * By how much the band of the stall margin may be wider than the draws, never narrower [1]: its
+   * small change with an input feels the nodes of the table over pitch, which move with that input.
+   * From nodes twice as close to those used it goes from 9 to 14 %.
+   */
+  private static final double STALL_WIDER = 0.15;
+
   private static final List<Quantity> CHECKED =
       List.of(
           Quantity.PITCH,
@@ -113,7 +120,8 @@ class BandsPropertyTest {
     assertThat(lost).isLessThan(draws / 50);
     for (Quantity quantity : CHECKED) {
       Spread spread = bands.find(0, quantity).orElseThrow();
-      agrees(quantity + " at " + kmh, spread, sampled.get(quantity), agree);
+      double wider = quantity == Quantity.STALL_MARGIN ? Math.max(agree, STALL_WIDER) : agree;
+      agrees(quantity + " at " + kmh, spread, sampled.get(quantity), agree, wider);
     }
     double[] computed = limits(CaseSolver.of(rideCase), bands.curve().rideableWindow());
     List<Optional<Spread>> spreads =
@@ -140,11 +148,12 @@ class BandsPropertyTest {
     return new double[] {solver.levelSpeed().orElse(Double.NaN), even, ends[0], ends[1]};
   }
 
-  private static void agrees(String what, Spread spread, List<Double> sample, double agree) {
+  private static void agrees(
+      String what, Spread spread, List<Double> sample, double agree, double wider) {
     double mean = sample.stream().mapToDouble(v -> v).average().orElseThrow();
     double square =
         sample.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum() / (sample.size() - 1);
-    assertThat(Math.sqrt(square) / spread.deviation()).as(what).isCloseTo(1, within(agree));
+    assertThat(Math.sqrt(square) / spread.deviation()).as(what).isBetween(1 - wider, 1 + agree);
     assertThat((mean - spread.value()) / spread.deviation())
         .as(what)
         .isCloseTo(0, within(MEAN_SHIFT));
