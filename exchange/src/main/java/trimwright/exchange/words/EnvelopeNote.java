@@ -68,6 +68,7 @@ public record EnvelopeNote(String title, List<String> sentences, String basis) {
                 limits,
                 RideLimit.BANK,
                 RideLimit.TIP_DEPTH,
+                RideLimit.BOARD_CLEARANCE,
                 RideLimit.STALL_MARGIN,
                 RideLimit.LEAST_FOOT_SHARE,
                 RideLimit.MOST_FOOT_SHARE)));

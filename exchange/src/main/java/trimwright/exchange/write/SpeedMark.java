@@ -28,6 +28,7 @@ record SpeedMark(String id, String label, String name, double speed) {
     envelope
         .takeOff()
         .liftOff()
+        .filter(s -> envelope.takeOff().lifts())
         .map(WaterState::speed)
         .ifPresent(v -> marks.add(new SpeedMark("take_off", "lift-off", "Leaves the water", v)));
     envelope.slowFlight().ifPresent(slow -> slow(marks, slow));
