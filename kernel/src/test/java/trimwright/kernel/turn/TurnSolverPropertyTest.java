@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.RideCase;
+import trimwright.kernel.surface.WingShape;
 import trimwright.kernel.trim.CaseSolver;
 import trimwright.kernel.trim.ExampleCase;
 import trimwright.kernel.trim.TrimPoint;
@@ -90,7 +91,11 @@ class TurnSolverPropertyTest {
     double pitch = straight(24).pitch() - CASE.setup().mast().baseAngle();
     for (double degrees : new double[] {10, 20, 30}) {
       TurnPoint p = TURNS.at(24 / 3.6, Math.toRadians(degrees), pitch).orElseThrow();
-      double bank = TurnTips.bankAt(CASE, p.tipDepth()).orElseThrow();
+      // The wing level fore and aft, its root at the case's immersion.
+      WingShape shape = CASE.setup().frontWing().shape();
+      double drop = -shape.stations().get(shape.stations().size() - 1).above();
+      double rise = CASE.immersion() + drop * Math.cos(p.bank()) - p.tipDepth();
+      double bank = Math.asin(rise / (0.5 * shape.span()));
       assertThat(Math.toDegrees(bank)).isCloseTo(degrees, within(2.5));
     }
   }
