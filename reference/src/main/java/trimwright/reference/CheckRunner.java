@@ -14,6 +14,7 @@ import trimwright.reference.topic.StrutChecks;
 import trimwright.reference.topic.TailChecks;
 import trimwright.reference.topic.ViscousChecks;
 import trimwright.reference.topic.WaterChecks;
+import trimwright.reference.topic.WaveChecks;
 import trimwright.reference.topic.WingChecks;
 
 /** Computes every published value again with the shipped computation. */
@@ -65,7 +66,8 @@ public final class CheckRunner {
             StrutChecks.computations(),
             PropellerChecks.computations(),
             PlaningChecks.computations(),
-            LimitChecks.computations())) {
+            LimitChecks.computations(),
+            WaveChecks.computations())) {
       topic.forEach(
           (name, computation) -> {
             if (all.put(name, computation) != null) {

@@ -19,7 +19,8 @@ final class CheckTable {
           "strut",
           "propeller",
           "planing",
-          "limit");
+          "limit",
+          "wave");
 
   private CheckTable() {}
 

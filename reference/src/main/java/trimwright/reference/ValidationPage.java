@@ -11,16 +11,17 @@ import java.util.stream.Collectors;
 /** The page of checks, written from the tables and the results. */
 final class ValidationPage {
   private static final Map<String, String> HEADINGS =
-      Map.of(
-          "water", "Water",
-          "section", "Sections",
-          "wing", "Wings alone, deep water",
-          "free-surface", "Below the surface",
-          "tail", "Wing and tail",
-          "strut", "Mast, bodies, junctions",
-          "propeller", "Propellers",
-          "planing", "Boards on the water",
-          "limit", "Turns and cavitation");
+      Map.ofEntries(
+          Map.entry("water", "Water"),
+          Map.entry("section", "Sections"),
+          Map.entry("wing", "Wings alone, deep water"),
+          Map.entry("free-surface", "Below the surface"),
+          Map.entry("tail", "Wing and tail"),
+          Map.entry("strut", "Mast, bodies, junctions"),
+          Map.entry("propeller", "Propellers"),
+          Map.entry("planing", "Boards on the water"),
+          Map.entry("limit", "Turns and cavitation"),
+          Map.entry("wave", "Waves"));
 
   private ValidationPage() {}
 
