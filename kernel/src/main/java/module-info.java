@@ -7,6 +7,7 @@
  */
 module trimwright.kernel {
   requires ojalgo;
+  requires hipparchus.core;
 
   exports trimwright.kernel.frame;
   exports trimwright.kernel.limit;
@@ -23,5 +24,6 @@ module trimwright.kernel {
   exports trimwright.kernel.cause;
   exports trimwright.kernel.range;
   exports trimwright.kernel.hull;
+  exports trimwright.kernel.motion;
   exports trimwright.kernel.band;
 }

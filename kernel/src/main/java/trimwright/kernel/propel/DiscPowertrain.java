@@ -112,6 +112,14 @@ public final class DiscPowertrain implements Powertrain {
   }
 
   @Override
+  public double heldThrust(double thrust, double speed, double other) {
+    return thrust <= 0
+        ? 0
+        : ActuatorDisc.greatestThrust(
+            ActuatorDisc.idealPower(thrust, speed, area, density), other, area, density);
+  }
+
+  @Override
   public PowerBasis basis() {
     return efficiency > 0 ? PowerBasis.GIVEN_EFFICIENCY : PowerBasis.ESTIMATED;
   }

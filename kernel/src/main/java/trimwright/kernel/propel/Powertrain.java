@@ -48,6 +48,17 @@ public sealed interface Powertrain permits DiscPowertrain, ScrewPowertrain {
    */
   Optional<ScrewState> findState(double thrust, double speed);
 
+  /**
+   * The thrust at another speed with the throttle left alone: at the same revolutions where the
+   * propeller is known, at the same power of the ideal disc otherwise.
+   *
+   * @param thrust before [N]
+   * @param speed before [m/s], above 0
+   * @param other speed [m/s], above 0
+   * @return thrust at the other speed [N]; none where there was none
+   */
+  double heldThrust(double thrust, double speed, double other);
+
   /** What its power is computed from. */
   PowerBasis basis();
 

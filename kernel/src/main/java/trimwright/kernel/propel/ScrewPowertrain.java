@@ -155,6 +155,11 @@ public final class ScrewPowertrain implements Powertrain {
   }
 
   @Override
+  public double heldThrust(double thrust, double speed, double other) {
+    return thrust <= 0 ? 0 : screw.thrust(screw.revolutions(thrust, speed), other);
+  }
+
+  @Override
   public PowerBasis basis() {
     return basis;
   }

@@ -238,6 +238,15 @@ public final class Craft {
     return weights.amount();
   }
 
+  /**
+   * Moment of inertia of board, battery and foil about the datum.
+   *
+   * @return [kg·m²]
+   */
+  public double partsInertia() {
+    return CraftMasses.inertia(rideCase.setup(), deck);
+  }
+
   /** Mass of what moves against the mast with its track: board and battery [kg]. */
   public double massOnDeck() {
     Setup s = rideCase.setup();

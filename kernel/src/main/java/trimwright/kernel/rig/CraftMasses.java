@@ -40,4 +40,49 @@ final class CraftMasses {
     FittedWing t = s.stabilizer();
     return sum.plus(t.mass(), -f.stabilizerBehind(), t.massAboveAxis());
   }
+
+  /**
+   * Moment of inertia of board, battery and foil about the datum [kg·m²]. Board, mast, fuselage and
+   * pod turn as even bars of their lengths; battery and wings are points: a battery's own length is
+   * not in a case.
+   */
+  static double inertia(Setup s, Deck deck) {
+    Board b = s.board();
+    double sum =
+        b.mass()
+            * (onDeck(deck, b.massCentreAhead() - b.track(), b.massCentreBelowDeck())
+                + bar(b.length()));
+    if (s.battery().isPresent()) {
+      Battery battery = s.battery().get();
+      sum +=
+          battery.mass()
+              * onDeck(deck, battery.massCentreAhead() - b.track(), battery.massCentreBelowDeck());
+    }
+    Mast m = s.mast();
+    sum +=
+        m.mass()
+            * (square(m.massAboveAxis() * Math.tan(m.rake()), m.massAboveAxis()) + bar(m.length()));
+    if (s.drive().isPresent()) {
+      Drive d = s.drive().get();
+      sum += d.mass() * (square(s.podAhead(), d.massAboveAxis()) + bar(d.length()));
+    }
+    Fuselage f = s.fuselage();
+    sum += f.mass() * (square(Craft.fuselageMiddle(f), f.massAboveAxis()) + bar(f.length()));
+    FittedWing w = s.frontWing();
+    sum += w.mass() * square(f.frontWingAhead(), w.massAboveAxis());
+    FittedWing t = s.stabilizer();
+    return sum + t.mass() * square(f.stabilizerBehind(), t.massAboveAxis());
+  }
+
+  private static double onDeck(Deck deck, double along, double below) {
+    return square(deck.aheadInFoil(along, below), deck.aboveInFoil(along, below));
+  }
+
+  private static double square(double ahead, double above) {
+    return ahead * ahead + above * above;
+  }
+
+  private static double bar(double length) {
+    return length * length / 12;
+  }
 }

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import trimwright.kernel.propel.Powertrain;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.RideCase;
+import trimwright.kernel.surface.SpeedLoads;
 import trimwright.kernel.surface.SurfaceResponse;
 
 /**
@@ -120,6 +121,27 @@ public final class CaseSolver {
     requireAboveZero(speed);
     TrimSolver.Found found = solver.find(speed);
     return found.trimmed() ? solver.power(found.balance().orElseThrow()) : OptionalDouble.empty();
+  }
+
+  /** The craft. */
+  public Craft craft() {
+    return craft;
+  }
+
+  /** The lattice's flow about its wings over pitch. */
+  public SurfaceResponse response() {
+    return response;
+  }
+
+  /**
+   * Both wings' loads at a speed, on which its trim stands.
+   *
+   * @param speed through the water [m/s], above 0
+   * @return loads over pitch
+   */
+  public SpeedLoads wings(double speed) {
+    requireAboveZero(speed);
+    return solver.loads(speed);
   }
 
   /** The drive in its water, where there is one. */

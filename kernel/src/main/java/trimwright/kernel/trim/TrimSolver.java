@@ -12,6 +12,7 @@ import trimwright.kernel.rig.Deck;
 import trimwright.kernel.rig.Propulsion;
 import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.rig.Rider;
+import trimwright.kernel.surface.SpeedLoads;
 
 /**
  * Trim at one speed: the pitch at which the vertical forces vanish, and all that is said about it.
@@ -43,6 +44,10 @@ final class TrimSolver {
   private final BalanceModel model;
   private final LimitCheck limits;
   private final Optional<Powertrain> powertrain;
+
+  SpeedLoads loads(double speed) {
+    return model.loads(speed);
+  }
 
   TrimSolver(BalanceModel model, RideLimits limits) {
     this.model = model;
