@@ -8,6 +8,7 @@
 module trimwright.kernel {
   requires ojalgo;
   requires hipparchus.core;
+  requires hipparchus.ode;
 
   exports trimwright.kernel.frame;
   exports trimwright.kernel.limit;
@@ -25,5 +26,6 @@ module trimwright.kernel {
   exports trimwright.kernel.range;
   exports trimwright.kernel.hull;
   exports trimwright.kernel.motion;
+  exports trimwright.kernel.fall;
   exports trimwright.kernel.band;
 }

@@ -12,18 +12,33 @@ package trimwright.kernel.hull;
  */
 public enum Posture {
   /** On both feet: shanks and feet up to the knees, thighs up to the hips, the rest above. */
-  STANDING(new double[] {0, 0.285, 0.53, 0.95}, new double[] {0, 0.122, 0.322, 1}),
+  STANDING(new double[] {0, 0.285, 0.53, 0.95}, new double[] {0, 0.122, 0.322, 1}, 0.56),
   /** On both knees, shanks along the deck, upright from the knees. */
-  KNEELING(new double[] {0, 0.06, 0.305, 0.73}, new double[] {0, 0.122, 0.322, 1}),
+  KNEELING(new double[] {0, 0.06, 0.305, 0.73}, new double[] {0, 0.122, 0.322, 1}, 0.36),
   /** Lying on the belly. */
-  PRONE(new double[] {0, 0.12}, new double[] {0, 1});
+  PRONE(new double[] {0, 0.12}, new double[] {0, 1}, 0.06);
 
   private final double[] height;
   private final double[] share;
 
-  Posture(double[] height, double[] share) {
+  /** Height of the mass centre above the deck over the stature. */
+  private final double massCentre;
+
+  Posture(double[] height, double[] share, double massCentre) {
     this.height = height;
     this.share = share;
+    this.massCentre = massCentre;
+  }
+
+  /**
+   * Height of the body's mass centre above the deck: standing 0.56 of the stature (Winter, from
+   * memory); kneeling and lying the segments' own heights with the masses above, rounded.
+   *
+   * @param stature [m]
+   * @return height [m]
+   */
+  public double massCentreHeight(double stature) {
+    return massCentre * stature;
   }
 
   /**

@@ -79,7 +79,7 @@ final class WaterBalance {
         datum
             - there.wings().get(0).ahead() * middle.sin()
             - there.wings().get(0).above() * middle.cos();
-    craft = new Craft(withImmersion(c, immersion), FRONT_WING, STABILIZER);
+    craft = new Craft(c.withImmersion(immersion), FRONT_WING, STABILIZER);
     wings =
         new DeepWings(
             craft,
@@ -113,19 +113,6 @@ final class WaterBalance {
   /** The same craft with the rider in another posture. */
   WaterBalance with(Posture other) {
     return new WaterBalance(this, other);
-  }
-
-  private static RideCase withImmersion(RideCase c, double immersion) {
-    return new RideCase(
-        c.water(),
-        c.airDensity(),
-        c.headWind(),
-        c.chopHeight(),
-        c.rider(),
-        c.setup(),
-        immersion,
-        c.pullAboveDeck(),
-        c.limits());
   }
 
   /**

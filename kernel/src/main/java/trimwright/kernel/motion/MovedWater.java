@@ -20,9 +20,11 @@ import trimwright.kernel.surface.Station;
  * @param mass [kg]
  * @param ahead mass times distance ahead of the datum [kg·m]
  * @param square mass times that distance squared, and the plates' own rotation [kg·m²]
+ * @param behind mass times the distance ahead of where the force of a turning plate's flow acts,
+ *     the three-quarter chord (the same report); a body's middle [kg·m]
  */
-record MovedWater(double mass, double ahead, double square) {
-  private static final MovedWater NONE = new MovedWater(0, 0, 0);
+record MovedWater(double mass, double ahead, double square, double behind) {
+  private static final MovedWater NONE = new MovedWater(0, 0, 0, 0);
 
   /** Parts of the half span between two stations. */
   private static final int PARTS = 8;
@@ -59,7 +61,11 @@ record MovedWater(double mass, double ahead, double square) {
         double quarter = a.ahead() + t * (b.ahead() - a.ahead());
         double x = wing.ahead() + quarter - 0.25 * chord;
         double m = share * Math.PI / 4 * chord * chord * width;
-        sum = sum.plus(new MovedWater(m, m * x, m * (x * x + chord * chord / 32)), 1);
+        sum =
+            sum.plus(
+                new MovedWater(
+                    m, m * x, m * (x * x + chord * chord / 32), m * (x - 0.25 * chord)),
+                1);
       }
     }
     return sum;
@@ -67,11 +73,15 @@ record MovedWater(double mass, double ahead, double square) {
 
   private static MovedWater body(double diameter, double length, double middle) {
     double m = Math.PI / 4 * diameter * diameter * length;
-    return new MovedWater(m, m * middle, m * (middle * middle + length * length / 12));
+    return new MovedWater(
+        m, m * middle, m * (middle * middle + length * length / 12), m * middle);
   }
 
   private MovedWater plus(MovedWater more, double factor) {
     return new MovedWater(
-        mass + factor * more.mass, ahead + factor * more.ahead, square + factor * more.square);
+        mass + factor * more.mass,
+        ahead + factor * more.ahead,
+        square + factor * more.square,
+        behind + factor * more.behind);
   }
 }

@@ -1,5 +1,10 @@
 package trimwright.kernel.numeric;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import org.hipparchus.complex.Complex;
 import org.hipparchus.linear.EigenDecompositionNonSymmetric;
 import org.hipparchus.linear.MatrixUtils;
@@ -34,10 +39,23 @@ public final class LinearMotion {
     for (int i = 0; i < values.length; i++) {
       pairs[i] = new double[] {values[i].getReal(), values[i].getImaginary()};
     }
-    java.util.Arrays.sort(
+    Arrays.sort(
         pairs,
-        java.util.Comparator.<double[]>comparingDouble(p -> -p[0]).thenComparingDouble(p -> -p[1]));
+        Comparator.<double[]>comparingDouble(p -> -p[0]).thenComparingDouble(p -> -p[1]));
     return pairs;
+  }
+
+  /** Takes the states of a motion one by one. */
+  @FunctionalInterface
+  public interface Visitor {
+    /**
+     * A state.
+     *
+     * @param time [s]
+     * @param state there; not to be kept
+     * @return whether to go on
+     */
+    boolean at(double time, double[] state);
   }
 
   /**
@@ -46,10 +64,10 @@ public final class LinearMotion {
    *
    * @param push b
    * @param step between the times [s]
-   * @param count how many steps
-   * @return one state per time, the first at time 0
+   * @param count how many steps at most
+   * @param visitor takes one state per time, the first at time 0
    */
-  public double[][] fromRest(double[] push, double step, int count) {
+  public void fromRest(double[] push, double step, int count, Visitor visitor) {
     int n = rates.length;
     RealMatrix wider = MatrixUtils.createRealMatrix(n + 1, n + 1);
     for (int i = 0; i < n; i++) {
@@ -58,14 +76,79 @@ public final class LinearMotion {
       }
       wider.setEntry(i, n, push[i] * step);
     }
-    RealMatrix onward = MatrixUtils.matrixExponential(wider);
+    double[][] onward = MatrixUtils.matrixExponential(wider).getData();
     double[] state = new double[n + 1];
+    double[] next = new double[n + 1];
     state[n] = 1;
-    double[][] states = new double[count + 1][];
-    for (int k = 0; k <= count; k++) {
-      states[k] = java.util.Arrays.copyOf(state, n);
-      state = onward.operate(state);
+    for (int k = 0; k <= count && visitor.at(k * step, state); k++) {
+      for (int i = 0; i <= n; i++) {
+        double sum = 0;
+        for (int j = 0; j <= n; j++) {
+          sum += onward[i][j] * state[j];
+        }
+        next[i] = sum;
+      }
+      double[] before = state;
+      state = next;
+      next = before;
     }
-    return states;
   }
+
+  /**
+   * The steady swing under a push that swings: x of x' = A x + b exp(i w t), x = X exp(i w t).
+   *
+   * @param real real part of b
+   * @param imaginary imaginary part of b
+   * @param frequency w [rad/s]
+   * @return X, real parts then imaginary parts; empty where the motion swings so by itself
+   */
+  public Optional<double[][]> swing(double[] real, double[] imaginary, double frequency) {
+    int n = rates.length;
+    double[][] matrix = new double[2 * n][2 * n];
+    double[] right = new double[2 * n];
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j < n; j++) {
+        matrix[i][j] = -rates[i][j];
+        matrix[n + i][n + j] = -rates[i][j];
+      }
+      matrix[i][n + i] = -frequency;
+      matrix[n + i][i] = frequency;
+      right[i] = real[i];
+      right[n + i] = imaginary[i];
+    }
+    return Elimination.solve(matrix, right, 2 * n)
+        ? Optional.of(new double[][] {Arrays.copyOf(right, n), Arrays.copyOfRange(right, n, 2 * n)})
+        : Optional.empty();
+  }
+
+  /**
+   * Eigenvalues with the size of each state in the motion that belongs to them.
+   *
+   * @return one per eigenvalue, ordered as {@link #eigenvalues}
+   */
+  public List<Eigen> modes() {
+    EigenDecompositionNonSymmetric all =
+        new EigenDecompositionNonSymmetric(MatrixUtils.createRealMatrix(rates));
+    List<Eigen> modes = new ArrayList<>();
+    Complex[] values = all.getEigenvalues();
+    for (int k = 0; k < values.length; k++) {
+      double[] size = new double[rates.length];
+      for (int i = 0; i < size.length; i++) {
+        size[i] = all.getEigenvector(k).getEntry(i).norm();
+      }
+      modes.add(new Eigen(values[k].getReal(), values[k].getImaginary(), size));
+    }
+    modes.sort(
+        Comparator.<Eigen>comparingDouble(e -> -e.growth).thenComparingDouble(e -> -e.frequency));
+    return modes;
+  }
+
+  /**
+   * An eigenvalue and the sizes of the states in its motion.
+   *
+   * @param growth real part [1/s]
+   * @param frequency imaginary part [rad/s]
+   * @param size of each state, to a common factor
+   */
+  public record Eigen(double growth, double frequency, double[] size) {}
 }

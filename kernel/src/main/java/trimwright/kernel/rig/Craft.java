@@ -127,6 +127,17 @@ public final class Craft {
   }
 
   /**
+   * The same craft flown at another depth.
+   *
+   * @param immersion depth of the front wing's root quarter chord [m]
+   * @return the craft
+   */
+  public Craft at(double immersion) {
+    return new Craft(
+        rideCase.withImmersion(immersion), wings.get(0).size(), wings.get(1).size(), factors);
+  }
+
+  /**
    * The same craft in another wind.
    *
    * @param headWind [m/s], positive against the rider

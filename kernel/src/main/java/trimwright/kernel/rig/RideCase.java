@@ -67,4 +67,15 @@ public record RideCase(
     return new RideCase(
         water, airDensity, other, chopHeight, rider, setup, immersion, pullAboveDeck, limits);
   }
+
+  /**
+   * The same case flown at another depth.
+   *
+   * @param other depth of the front wing's root quarter chord [m]
+   * @return the case
+   */
+  public RideCase withImmersion(double other) {
+    return new RideCase(
+        water, airDensity, headWind, chopHeight, rider, setup, other, pullAboveDeck, limits);
+  }
 }

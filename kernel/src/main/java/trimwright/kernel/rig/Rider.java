@@ -24,6 +24,16 @@ public record Rider(
     double wishedFootShare,
     double wishedPitch) {
 
+  /**
+   * Height of the air drag on a standing body over its stature. Chosen: a little above the hips.
+   */
+  private static final double AIR_DRAG_HEIGHT = 0.55;
+
+  /** Height of the air drag above the deck, standing [m]. */
+  public double airDragHeight() {
+    return AIR_DRAG_HEIGHT * height;
+  }
+
   /** Distance between the feet [m]. */
   public double stance() {
     return frontFoot - backFoot;

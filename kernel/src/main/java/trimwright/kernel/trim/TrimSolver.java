@@ -36,11 +36,6 @@ final class TrimSolver {
   /** A static margin nearer to neutral than this gives no pitch per shift of weight [m]. */
   private static final double NEUTRAL = 5e-3;
 
-  /**
-   * Height of the air drag on a standing body over its stature. Chosen: a little above the hips.
-   */
-  private static final double AIR_DRAG_HEIGHT = 0.55;
-
   private final BalanceModel model;
   private final LimitCheck limits;
   private final Optional<Powertrain> powertrain;
@@ -180,7 +175,7 @@ final class TrimSolver {
     PlaneForce foil = b.withoutFeet();
     double forwardSum = foil.forward() - b.air() + b.pull();
     double lean =
-        (b.air() * AIR_DRAG_HEIGHT * r.height() - b.pull() * c.pullAboveDeck().orElse(0))
+        (b.air() * r.airDragHeight() - b.pull() * c.pullAboveDeck().orElse(0))
             / b.riderWeight();
     double stallMargin = stallMargin(b);
     return new TrimPoint(
