@@ -27,5 +27,6 @@ module trimwright.kernel {
   exports trimwright.kernel.hull;
   exports trimwright.kernel.motion;
   exports trimwright.kernel.fall;
+  exports trimwright.kernel.play;
   exports trimwright.kernel.band;
 }

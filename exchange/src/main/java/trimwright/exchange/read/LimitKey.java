@@ -44,7 +44,11 @@ public enum LimitKey {
   /** Of {@link RideLimit#LANDING_LOAD}. */
   LANDING_LOAD(RideLimit.LANDING_LOAD, "least_landing_load"),
   /** Of {@link RideLimit#BATTERY_RESERVE}. */
-  BATTERY_RESERVE(RideLimit.BATTERY_RESERVE, "least_battery_reserve");
+  BATTERY_RESERVE(RideLimit.BATTERY_RESERVE, "least_battery_reserve"),
+  /** Of {@link RideLimit#BOW_CLEAR_TIME}. */
+  BOW_CLEAR_TIME(RideLimit.BOW_CLEAR_TIME, "least_bow_clear_time_s"),
+  /** Of {@link RideLimit#BREACH_TIME}. */
+  BREACH_TIME(RideLimit.BREACH_TIME, "least_breach_time_s");
 
   private final RideLimit limit;
   private final String key;

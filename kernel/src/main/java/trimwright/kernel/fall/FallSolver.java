@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import trimwright.kernel.hull.Posture;
+import trimwright.kernel.limit.RideLimit;
 import trimwright.kernel.motion.Controls;
 import trimwright.kernel.motion.MotionEnd;
 import trimwright.kernel.motion.MotionModel;
@@ -13,14 +14,15 @@ import trimwright.kernel.motion.MotionTrim;
 import trimwright.kernel.motion.Ramp;
 import trimwright.kernel.motion.WaterMotion;
 import trimwright.kernel.propel.Powertrain;
+import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.rig.Rider;
 
 /**
  * Follows a rider who loses the balance, from a trim point to the first contact with the water.
  *
  * <p>The body keeps upright while its mass goes to one foot ({@link MotionModel.Body#FOLLOWS}), its
- * own quickness left out: who falls steps onto the foot. Kneeling and lying riders shift as far,
- * with a lower mass centre. Still water.
+ * own quickness left out: who falls steps onto the foot. Kneeling and lying riders shift no further
+ * than their bodies let them ({@link Posture#massCentreReach}). Still water.
  *
  * <p>One object may be shared between threads.
  */
@@ -34,18 +36,20 @@ public final class FallSolver {
   /** Time that a nose-drop is looked at [s]. */
   public static final double NOSE_DROP_TIME = 1;
 
-  /** Time that a breach is looked for [s]. Chosen: twice what first flights ask for. */
+  /** Time that a breach is looked for [s]. Chosen: the most that first flights may ask for. */
   public static final double BREACH_TIME = 3;
 
   /** Between moments [s]. */
   private static final double STEP = 0.02;
 
+  /** Thrust is asked for at no lower speed [m/s]. */
+  private static final double LEAST_SPEED = 0.1;
+
   private static final Set<MotionEnd> CONTACT =
       EnumSet.of(MotionEnd.BOW_TOUCHES, MotionEnd.STERN_TOUCHES);
 
   private static final Set<MotionEnd> SURFACE =
-      EnumSet.of(
-          MotionEnd.WING_BREACHES, MotionEnd.PROPELLER_BREACHES, MotionEnd.STERN_TOUCHES);
+      EnumSet.of(MotionEnd.WING_BREACHES, MotionEnd.PROPELLER_BREACHES, MotionEnd.STERN_TOUCHES);
 
   private final MotionModel model;
 
@@ -87,16 +91,16 @@ public final class FallSolver {
             .with(posture)
             .follow(
                 trim,
-                new Forward(trim, drive),
+                forward(trim, posture, drive),
                 WaterMotion.STILL,
                 MotionModel.Body.FOLLOWS,
-                NOSE_DROP_TIME,
+                Math.max(NOSE_DROP_TIME, limit(RideLimit.BOW_CLEAR_TIME)),
                 STEP,
                 CONTACT);
     boolean bow = trace.end() == MotionEnd.BOW_TOUCHES;
     boolean touched = bow || trace.end() == MotionEnd.STERN_TOUCHES;
     return new NoseDrop(
-        trace.lowestPitch().pitch(),
+        trace.lowestPitch(NOSE_DROP_TIME),
         bow ? 0 : trace.leastBowClearance(),
         touched ? OptionalDouble.of(trace.last().time()) : OptionalDouble.empty(),
         bow,
@@ -117,7 +121,7 @@ public final class FallSolver {
             .with(posture)
             .follow(
                 trim,
-                new Back(trim, drive),
+                back(trim, posture, drive),
                 WaterMotion.STILL,
                 MotionModel.Body.FOLLOWS,
                 BREACH_TIME,
@@ -126,65 +130,67 @@ public final class FallSolver {
     boolean out =
         trace.end() == MotionEnd.WING_BREACHES || trace.end() == MotionEnd.PROPELLER_BREACHES;
     return new Breach(
-        out ? OptionalDouble.of(trace.last().time()) : OptionalDouble.empty(),
-        trace.end(),
-        trace);
+        out ? OptionalDouble.of(trace.last().time()) : OptionalDouble.empty(), trace.end(), trace);
   }
 
-  private double track() {
-    return model.craft().rideCase().setup().board().track();
+  private double limit(RideLimit limit) {
+    return model.craft().rideCase().limits().of(limit);
   }
 
-  private Rider rider() {
-    return model.craft().rideCase().rider();
+  /**
+   * Both margins.
+   *
+   * @param trim where they begin
+   * @param posture of the rider
+   * @param drive the remote's settings
+   * @return the margins
+   */
+  public FallPoint at(MotionTrim trim, Posture posture, FallDrive drive) {
+    return new FallPoint(
+        trim.speed(), posture, noseDrop(trim, posture, drive), breach(trim, posture, drive));
   }
 
-  private final class Forward implements Controls {
-    private final MotionTrim trim;
-    private final FallDrive drive;
-
-    Forward(MotionTrim trim, FallDrive drive) {
-      this.trim = trim;
-      this.drive = drive;
-    }
-
-    @Override
-    public double footPressure(double time) {
-      double shifted = Ramp.share(time, 0, SHIFT) - Ramp.share(time, UNCORRECTED, SHIFT);
-      double front = rider().frontFoot() - track();
-      return trim.footPressure() + shifted * (front - trim.footPressure());
-    }
-
-    @Override
-    public double thrust(double time, double speed) {
-      return model.heldThrust(trim, speed) * (1 - Ramp.share(time, 0, drive.ramp()));
-    }
+  /** The weight to the front foot, the throttle to nothing. */
+  private Controls forward(MotionTrim trim, Posture posture, FallDrive drive) {
+    double shift = shift(trim, posture, true);
+    return Controls.of(
+        time ->
+            trim.footPressure()
+                + shift * (Ramp.share(time, 0, SHIFT) - Ramp.share(time, UNCORRECTED, SHIFT)),
+        (time, speed) -> model.heldThrust(trim, speed) * (1 - Ramp.share(time, 0, drive.ramp())));
   }
 
-  private final class Back implements Controls {
-    private final MotionTrim trim;
-    private final FallDrive drive;
+  /** The weight to the back foot, the throttle to all that is permitted. */
+  private Controls back(MotionTrim trim, Posture posture, FallDrive drive) {
+    double shift = shift(trim, posture, false);
+    Optional<Powertrain> drives = model.findPowertrain();
+    return Controls.of(
+        time -> trim.footPressure() + shift * Ramp.share(time, 0, SHIFT),
+        (time, speed) -> {
+          double held = model.heldThrust(trim, speed);
+          double most =
+              drives
+                  .map(d -> Math.max(held, drive.greatestThrust(d, Math.max(LEAST_SPEED, speed))))
+                  .orElse(held);
+          return held + Ramp.share(time, 0, drive.ramp()) * (most - held);
+        });
+  }
 
-    Back(MotionTrim trim, FallDrive drive) {
-      this.trim = trim;
-      this.drive = drive;
-    }
-
-    @Override
-    public double footPressure(double time) {
-      double back = rider().backFoot() - track();
-      return trim.footPressure() + Ramp.share(time, 0, SHIFT) * (back - trim.footPressure());
-    }
-
-    @Override
-    public double thrust(double time, double speed) {
-      double held = model.heldThrust(trim, speed);
-      Optional<Powertrain> drives = model.findPowertrain();
-      if (drives.isEmpty()) {
-        return held;
-      }
-      double most = Math.max(held, drive.greatestThrust(drives.get(), Math.max(0.1, speed)));
-      return held + Ramp.share(time, 0, drive.ramp()) * (most - held);
-    }
+  /**
+   * How far the weight goes forward.
+   *
+   * @param trim where it begins
+   * @param posture of the rider
+   * @param forward to the front foot, or to the back foot
+   * @return along the deck [m]: to the foot, or as far as the posture lets the mass centre go;
+   *     negative aft
+   */
+  public double shift(MotionTrim trim, Posture posture, boolean forward) {
+    RideCase c = model.craft().rideCase();
+    Rider rider = c.rider();
+    double foot = (forward ? rider.frontFoot() : rider.backFoot()) - c.setup().board().track();
+    double reach = posture.massCentreReach(rider.height());
+    double wanted = foot - trim.footPressure();
+    return Math.max(-reach, Math.min(reach, wanted));
   }
 }

@@ -26,7 +26,7 @@ import trimwright.kernel.water.Water;
  */
 final class HullAtSpeed {
   /** Drag of a bluff end with round edges on its wetted front. Chosen from 0.2 to 0.3 [1]. */
-  private static final double BLUNT = 0.25;
+  static final double BLUNT = 0.25;
 
   /** Least height over which a deck goes under: none is flat. Chosen [m]. */
   private static final double CAMBER = 0.01;

@@ -12,11 +12,11 @@ package trimwright.kernel.hull;
  */
 public enum Posture {
   /** On both feet: shanks and feet up to the knees, thighs up to the hips, the rest above. */
-  STANDING(new double[] {0, 0.285, 0.53, 0.95}, new double[] {0, 0.122, 0.322, 1}, 0.56),
+  STANDING(new double[] {0, 0.285, 0.53, 0.95}, new double[] {0, 0.122, 0.322, 1}, 0.56, 1),
   /** On both knees, shanks along the deck, upright from the knees. */
-  KNEELING(new double[] {0, 0.06, 0.305, 0.73}, new double[] {0, 0.122, 0.322, 1}, 0.36),
+  KNEELING(new double[] {0, 0.06, 0.305, 0.73}, new double[] {0, 0.122, 0.322, 1}, 0.36, 0.1),
   /** Lying on the belly. */
-  PRONE(new double[] {0, 0.12}, new double[] {0, 1}, 0.06);
+  PRONE(new double[] {0, 0.12}, new double[] {0, 1}, 0.06, 0.03);
 
   private final double[] height;
   private final double[] share;
@@ -24,10 +24,27 @@ public enum Posture {
   /** Height of the mass centre above the deck over the stature. */
   private final double massCentre;
 
-  Posture(double[] height, double[] share, double massCentre) {
+  /** How far the mass centre can go forward or back over the stature. */
+  private final double reach;
+
+  Posture(double[] height, double[] share, double massCentre, double reach) {
     this.height = height;
     this.share = share;
     this.massCentre = massCentre;
+    this.reach = reach;
+  }
+
+  /**
+   * How far a rider can throw the mass centre forward or back from where it rests: standing, as far
+   * as the feet are; kneeling 0.1 of the stature (trunk, head and arms, two thirds of the mass,
+   * leaning 0.15 of it); lying 0.03 (both arms, a tenth of the mass, from beside the chest to
+   * stretched out). Chosen, from the segments' masses.
+   *
+   * @param stature [m]
+   * @return distance [m]
+   */
+  public double massCentreReach(double stature) {
+    return reach * stature;
   }
 
   /**

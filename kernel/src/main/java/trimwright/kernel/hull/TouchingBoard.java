@@ -15,6 +15,9 @@ import trimwright.kernel.water.Water;
  * may be shared between threads.
  */
 public final class TouchingBoard {
+  /** Angle over which a bow digs in [rad]. Chosen. */
+  private static final double DIG_IN = Math.toRadians(1);
+
   private final BoardHull hull;
   private final Water water;
   private final double sternAhead;
@@ -84,25 +87,44 @@ public final class TouchingBoard {
   }
 
   /**
-   * The water's force, the bottom meeting the water at the angle of its own path. Bow up only: at a
-   * negative angle that of a level board stands, without suction.
+   * The water's force, the bottom meeting the water at the angle of its own path. Bow up that of a
+   * planing board; bow down what the bow displaces and the drag of its blunt end, coming in over a
+   * degree: without rocker nothing else lifts it.
    *
    * @param at of the fuselage
    * @param datumDepth depth of the datum below the surface [m]
    * @param speed through the water [m/s]
    * @param path of the datum, upward positive [rad]
-   * @return force with its moment about the datum; none where the stern is dry
+   * @return force with its moment about the datum; none where both ends are dry
    */
   public PlaneForce force(Attitude at, double datumDepth, double speed, double path) {
-    double above = sternAbove(at);
-    double sternDepth = datumDepth - above;
-    if (!(sternDepth > 0)) {
+    double bowDepth = datumDepth - bowAbove(at);
+    double sternDepth = datumDepth - sternAbove(at);
+    if (!(sternDepth > 0 || bowDepth > 0)) {
       return PlaneForce.NONE;
     }
-    double trim = Math.max(0, at.angle() + baseAngle - path);
-    return new HullAtSpeed(hull, water, speed)
-        .at(trim, sternDepth)
-        .force()
-        .about(-sternAhead(at), -above);
+    double deck = at.angle() + baseAngle;
+    PlaneForce sum = PlaneForce.NONE;
+    if (sternDepth > 0) {
+      double trim = Math.max(0, deck - path);
+      sum =
+          new HullAtSpeed(hull, water, speed)
+              .at(trim, sternDepth)
+              .force()
+              .about(-sternAhead(at), -sternAbove(at));
+    }
+    double down = Math.max(0, Math.min(1, -deck / DIG_IN));
+    return down > 0 && bowDepth > 0 ? sum.plus(bow(at, -deck, bowDepth, speed).times(down)) : sum;
+  }
+
+  /** Board and bow are alike at both ends: the bow under water is the stern seen from ahead. */
+  private PlaneForce bow(Attitude at, double down, double depth, double speed) {
+    Hydrostatics under = hull.under(down, depth);
+    double buoyancy = water.density() * Craft.GRAVITY * under.volume();
+    double wet = Math.min(hull.thickness(), depth);
+    double drag = 0.5 * water.density() * speed * speed * HullAtSpeed.BLUNT * hull.beam() * wet;
+    double back = under.centreAhead() * Math.cos(down) + under.centreAbove() * Math.sin(down);
+    double up = under.centreAbove() * Math.cos(down) - under.centreAhead() * Math.sin(down);
+    return PlaneForce.at(-drag, buoyancy, bowAhead(at) - back, bowAbove(at) + Math.max(0, up));
   }
 }

@@ -106,7 +106,21 @@ public enum RideLimit {
       0.2,
       Tighter.ABOVE,
       0.8,
-      "A fifth is for a second start, a wind that freshens and a battery older than its label.");
+      "A fifth is for a second start, a wind that freshens and a battery older than its label."),
+  /** Least time that the bow stays clear of the water in a nose-drop, first flights [s]. */
+  BOW_CLEAR_TIME(
+      1,
+      Tighter.ABOVE,
+      2,
+      "A rider who leans forward and lets go has this long before the board stops and the rider"
+          + " does not; until rides have told better."),
+  /** Least time until a wing or the propeller comes out on leaning back, first flights [s]. */
+  BREACH_TIME(
+      1.5,
+      Tighter.ABOVE,
+      3,
+      "A rider who falls back at full throttle has this long to let go before the foil comes out and"
+          + " drops; until rides have told better.");
 
   /** On which side of a limit's figure a stricter one lies. */
   public enum Tighter {

@@ -210,9 +210,7 @@ final class CraftMotion {
     double speed = Math.max(0.1, Math.hypot(through, up));
     double path = Math.atan2(up, through);
     double atFront =
-        pitch
-            - path
-            + (water.upward(front, frontDepth, time) - rate * places.frontMeets()) / speed;
+        pitch - path + (water.upward(front, frontDepth, time) - rate * places.frontMeets()) / speed;
     double atTail =
         pitch - path + (water.upward(tail, tailDepth, time) - rate * places.tailMeets()) / speed;
     double late = atFront - state[WASH];
@@ -235,8 +233,7 @@ final class CraftMotion {
     double above = places.tailAhead() * Math.sin(atFront) + places.tailAbove() * Math.cos(atFront);
     double tailForward = wings[3] * Math.cos(more) - wings[4] * Math.sin(more);
     double tailUp = wings[3] * Math.sin(more) + wings[4] * Math.cos(more);
-    double tailMoment =
-        wings[5] + (tailUp - wings[4]) * ahead - (tailForward - wings[3]) * above;
+    double tailMoment = wings[5] + (tailUp - wings[4]) * ahead - (tailForward - wings[3]) * above;
     add(tailForward, tailUp, tailMoment, turned, pressure);
 
     double wetDepth = depth + water.height(place, time);

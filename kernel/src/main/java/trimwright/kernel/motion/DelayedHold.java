@@ -13,10 +13,10 @@ import trimwright.kernel.numeric.Roots;
  * n - 1 of the person's choosing. Tried are the k that give one real root as many fold as possible:
  * n + 1 fold where (p(s) exp(s d))⁽ⁿ⁾ vanishes, which for one growing part is the best that can be
  * done (s = growth - 1/d: held while growth times delay is below 1), and for x'' = a x gives the
- * known a d² below 2 (G. Stépán, Retarded Dynamical Systems, 1989, from memory). That all roots then
- * lie to the left is counted by the principle of the argument. A person who foresees more could
- * hold more; people at a stick give up near a product of 1 (H. R. Jex, J. D. McDonnell and A. V.
- * Phatak, IEEE Transactions on Human Factors in Electronics 7, 1966, from memory).
+ * known a d² below 2 (G. Stépán, Retarded Dynamical Systems, 1989, from memory). That all roots
+ * then lie to the left is counted by the principle of the argument. A person who foresees more
+ * could hold more; people at a stick give up near a product of 1 (H. R. Jex, J. D. McDonnell and A.
+ * V. Phatak, IEEE Transactions on Human Factors in Electronics 7, 1966, from memory).
  */
 final class DelayedHold {
   private static final int PARTS = 4000;

@@ -1,6 +1,7 @@
 package trimwright.kernel.motion;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -14,9 +15,15 @@ import java.util.OptionalDouble;
  *     centimetre, throttle left alone [rad/s]: pitchy where large
  * @param lockedIn time until the height has changed by ten centimetres after such a step that
  *     nobody noticed [s]; empty where it has not after {@link #LONGEST}
+ * @param chop how it answers to the case's chop; empty on flat water
  */
 public record Manners(
-    double speed, List<Mode> modes, Hold hold, double peakPitchRate, OptionalDouble lockedIn) {
+    double speed,
+    List<Mode> modes,
+    Hold hold,
+    double peakPitchRate,
+    OptionalDouble lockedIn,
+    Optional<ChopAnswer> chop) {
   /** Time in which a rider answers [s], as the product's contract has it. */
   public static final double DELAY = 0.25;
 
@@ -44,6 +51,7 @@ public record Manners(
         small.modes(),
         small.hold(DELAY),
         small.peakPitchRate(STEP, WITHIN),
-        small.timeToHeight(STEP, HEIGHT, LONGEST));
+        small.timeToHeight(STEP, HEIGHT, LONGEST),
+        ChopStudy.find(model, trim, small));
   }
 }

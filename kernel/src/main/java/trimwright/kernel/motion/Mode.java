@@ -22,9 +22,7 @@ public record Mode(double growth, double frequency, Mainly mainly) {
 
   /** Time of one swing [s]; empty where it does not swing. */
   public OptionalDouble period() {
-    return frequency > 0
-        ? OptionalDouble.of(2 * Math.PI / frequency)
-        : OptionalDouble.empty();
+    return frequency > 0 ? OptionalDouble.of(2 * Math.PI / frequency) : OptionalDouble.empty();
   }
 
   /** Damping over critical damping; 1 or more without swing is not told apart [1]. */

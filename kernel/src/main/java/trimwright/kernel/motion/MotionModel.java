@@ -39,8 +39,7 @@ public final class MotionModel {
   private final Posture posture;
   private final Optional<Powertrain> powertrain;
 
-  private MotionModel(
-      CaseSolver solver, WingTable table, TouchingBoard board, Posture posture) {
+  private MotionModel(CaseSolver solver, WingTable table, TouchingBoard board, Posture posture) {
     this.solver = solver;
     craft = solver.craft();
     this.table = table;
@@ -182,7 +181,12 @@ public final class MotionModel {
   private MotionTrim balanced(TrimPoint point) {
     double pitch = point.pitch() - craft.deck().baseAngle();
     MotionTrim trim =
-        of(point.speed(), pitch, point.thrust(), point.footPressureAheadOfMast(), wash(point.speed(), pitch));
+        of(
+            point.speed(),
+            pitch,
+            point.thrust(),
+            point.footPressureAheadOfMast(),
+            wash(point.speed(), pitch));
     double[][] slopes = new double[3][3];
     for (int step = 0; step < MOST_STEPS; step++) {
       double[] left = left(trim);
@@ -251,17 +255,7 @@ public final class MotionModel {
    * @return what they are
    */
   public Controls held(MotionTrim trim) {
-    return new Controls() {
-      @Override
-      public double footPressure(double time) {
-        return trim.footPressure();
-      }
-
-      @Override
-      public double thrust(double time, double speed) {
-        return heldThrust(trim, speed);
-      }
-    };
+    return Controls.of(time -> trim.footPressure(), (time, speed) -> heldThrust(trim, speed));
   }
 
   /**

@@ -10,8 +10,8 @@ package trimwright.kernel.motion;
  * @param immersion of the front wing's root quarter chord below still water [m]
  * @param footPressure where the feet press ahead of the mast's axis, along the deck [m]
  * @param thrust along its line, or pull [N]
- * @param bodyAhead how far the body's mass centre has moved ahead against the deck under the
- *     trim's foot pressure [m]
+ * @param bodyAhead how far the body's mass centre has moved ahead against the deck under the trim's
+ *     foot pressure [m]
  * @param bowClearance height of the bottom's end at the bow above the water there [m]
  * @param sternClearance the same at the stern [m]
  * @param wingDepth least depth of a wing's quarter chord below the water there [m]

@@ -75,8 +75,7 @@ final class MotionRun {
             LONGEST_STEP,
             events,
             (time, state) -> moments.add(moment(time, state)));
-    return new MotionTrace(
-        moments, end.event() < 0 ? MotionEnd.RAN_OUT : names.get(end.event()));
+    return new MotionTrace(moments, end.event() < 0 ? MotionEnd.RAN_OUT : names.get(end.event()));
   }
 
   /** The place along the travel stands last in the state. */

@@ -24,15 +24,18 @@ public record MotionTrace(List<MotionMoment> moments, MotionEnd end) {
     return moments.get(moments.size() - 1);
   }
 
-  /** The moment with the lowest pitch of the deck. */
-  public MotionMoment lowestPitch() {
-    MotionMoment lowest = first();
-    for (MotionMoment m : moments) {
-      if (m.pitch() < lowest.pitch()) {
-        lowest = m;
-      }
-    }
-    return lowest;
+  /**
+   * The lowest pitch of the deck.
+   *
+   * @param until the last moment that counts [s]
+   * @return [rad]
+   */
+  public double lowestPitch(double until) {
+    return moments.stream()
+        .filter(m -> m.time() <= until)
+        .mapToDouble(MotionMoment::pitch)
+        .min()
+        .orElseThrow();
   }
 
   /** Least height of the bow above the water [m]. */

@@ -63,8 +63,7 @@ record MovedWater(double mass, double ahead, double square, double behind) {
         double m = share * Math.PI / 4 * chord * chord * width;
         sum =
             sum.plus(
-                new MovedWater(
-                    m, m * x, m * (x * x + chord * chord / 32), m * (x - 0.25 * chord)),
+                new MovedWater(m, m * x, m * (x * x + chord * chord / 32), m * (x - 0.25 * chord)),
                 1);
       }
     }
@@ -73,8 +72,7 @@ record MovedWater(double mass, double ahead, double square, double behind) {
 
   private static MovedWater body(double diameter, double length, double middle) {
     double m = Math.PI / 4 * diameter * diameter * length;
-    return new MovedWater(
-        m, m * middle, m * (middle * middle + length * length / 12), m * middle);
+    return new MovedWater(m, m * middle, m * (middle * middle + length * length / 12), m * middle);
   }
 
   private MovedWater plus(MovedWater more, double factor) {

@@ -3,8 +3,10 @@ package trimwright.kernel.motion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.numeric.LinearMotion;
 import trimwright.kernel.rig.Craft;
+import trimwright.kernel.rig.Deck;
 
 /**
  * The motion about one trim, made linear: rates over states and over what pushes, by central
@@ -33,8 +35,7 @@ final class SmallMotion {
     this.model = model;
     this.trim = trim;
     this.free = free;
-    CraftMotion craft =
-        new CraftMotion(model, trim, model.held(trim), WaterMotion.STILL, free);
+    CraftMotion craft = new CraftMotion(model, trim, model.held(trim), WaterMotion.STILL, free);
     double[] state = craft.start();
     int n = state.length;
     double[][] rates = new double[n][n];
@@ -62,18 +63,7 @@ final class SmallMotion {
 
   private CraftMotion pressed(double by) {
     Controls held = model.held(trim);
-    Controls moved =
-        new Controls() {
-          @Override
-          public double footPressure(double time) {
-            return held.footPressure(time) + by;
-          }
-
-          @Override
-          public double thrust(double time, double speed) {
-            return held.thrust(time, speed);
-          }
-        };
+    Controls moved = Controls.of(time -> held.footPressure(time) + by, held::thrust);
     return new CraftMotion(model, trim, moved, WaterMotion.STILL, free);
   }
 
@@ -86,18 +76,34 @@ final class SmallMotion {
     return press;
   }
 
-  /** Its modes, the fastest growing first; of a swing one. */
+  /**
+   * Its modes, the fastest growing first; of a swing one. What moves most is told by the energies
+   * of the common mass centre's motion and of the turn about it, the rider's mass on the deck.
+   */
   List<Mode> modes() {
-    double mass = model.craft().partsMass() + model.craft().rideCase().rider().allMass();
-    double inertia = model.craft().partsInertia();
+    Craft craft = model.craft();
+    double body = craft.rideCase().rider().allMass();
+    double mass = craft.partsMass() + body;
+    Deck deck = craft.deck();
+    double deckPitch = trim.pitch() + deck.baseAngle();
+    double footAhead = deck.footingAhead(trim.pitch()) + trim.footPressure() * Math.cos(deckPitch);
+    double footAbove = deck.footingAbove(trim.pitch()) + trim.footPressure() * Math.sin(deckPitch);
+    Attitude at = Attitude.of(trim.pitch());
+    double ahead = (body * footAhead + craft.partsMass() * craft.partsAhead(at)) / mass;
+    double above = (body * footAbove + craft.partsMass() * craft.partsAbove(at)) / mass;
+    double inertia =
+        craft.partsInertia()
+            + body * (square(footAhead) + square(footAbove))
+            - mass * (square(ahead) + square(above));
     List<Mode> modes = new ArrayList<>();
     for (LinearMotion.Eigen e : motion.modes()) {
       if (e.frequency() < 0) {
         continue;
       }
-      double forward = mass * square(e.size()[CraftMotion.FORWARD]);
-      double up = mass * square(e.size()[CraftMotion.UP]);
-      double turn = inertia * square(e.size()[CraftMotion.RATE]);
+      double forward = mass * energy(e, CraftMotion.FORWARD, -above);
+      double up = mass * energy(e, CraftMotion.UP, ahead);
+      double turn =
+          inertia * (square(e.real()[CraftMotion.RATE]) + square(e.imaginary()[CraftMotion.RATE]));
       Mode.Mainly mainly =
           forward >= up && forward >= turn
               ? Mode.Mainly.SPEED
@@ -105,6 +111,11 @@ final class SmallMotion {
       modes.add(new Mode(e.growth(), e.frequency(), mainly));
     }
     return modes;
+  }
+
+  private static double energy(LinearMotion.Eigen e, int state, double arm) {
+    return square(e.real()[state] + arm * e.real()[CraftMotion.RATE])
+        + square(e.imaginary()[state] + arm * e.imaginary()[CraftMotion.RATE]);
   }
 
   private static double square(double x) {
@@ -166,10 +177,5 @@ final class SmallMotion {
       push[i] *= step;
     }
     return push;
-  }
-
-  /** The craft. */
-  Craft craft() {
-    return model.craft();
   }
 }

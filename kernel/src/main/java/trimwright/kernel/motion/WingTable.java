@@ -199,8 +199,7 @@ final class WingTable {
    */
   void read(double angle, double turn, double speed, double depth, double[] out) {
     double held = Math.max(lowest, Math.min(highest, angle));
-    NodeTable.Place speeds =
-        SPEED_AXIS.at(Math.log(Math.max(SLOWEST, Math.min(FASTEST, speed))));
+    NodeTable.Place speeds = SPEED_AXIS.at(Math.log(Math.max(SLOWEST, Math.min(FASTEST, speed))));
     java.util.Arrays.fill(out, 0);
     double[] row = new double[NUMBERS];
     add(base, speeds, held, 1, row, out);

@@ -16,8 +16,8 @@ import org.hipparchus.ode.sampling.StepNormalizer;
 
 /**
  * A state that changes over time, x' = f(t, x), from a start to an end or to the first of some
- * events: Dormand and Prince's pair of order 8(5,3) with steps of its own choosing (E. Hairer, S. P.
- * Nørsett and G. Wanner, Solving Ordinary Differential Equations I), from the general library.
+ * events: Dormand and Prince's pair of order 8(5,3) with steps of its own choosing (E. Hairer, S.
+ * P. Nørsett and G. Wanner, Solving Ordinary Differential Equations I), from the general library.
  */
 public final class Evolution {
   private static final double LEAST_STEP = 1e-9;

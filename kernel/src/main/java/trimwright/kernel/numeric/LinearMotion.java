@@ -40,8 +40,7 @@ public final class LinearMotion {
       pairs[i] = new double[] {values[i].getReal(), values[i].getImaginary()};
     }
     Arrays.sort(
-        pairs,
-        Comparator.<double[]>comparingDouble(p -> -p[0]).thenComparingDouble(p -> -p[1]));
+        pairs, Comparator.<double[]>comparingDouble(p -> -p[0]).thenComparingDouble(p -> -p[1]));
     return pairs;
   }
 
@@ -122,7 +121,7 @@ public final class LinearMotion {
   }
 
   /**
-   * Eigenvalues with the size of each state in the motion that belongs to them.
+   * Eigenvalues with the motion that belongs to them.
    *
    * @return one per eigenvalue, ordered as {@link #eigenvalues}
    */
@@ -132,11 +131,13 @@ public final class LinearMotion {
     List<Eigen> modes = new ArrayList<>();
     Complex[] values = all.getEigenvalues();
     for (int k = 0; k < values.length; k++) {
-      double[] size = new double[rates.length];
-      for (int i = 0; i < size.length; i++) {
-        size[i] = all.getEigenvector(k).getEntry(i).norm();
+      double[] real = new double[rates.length];
+      double[] imaginary = new double[rates.length];
+      for (int i = 0; i < real.length; i++) {
+        real[i] = all.getEigenvector(k).getEntry(i).getReal();
+        imaginary[i] = all.getEigenvector(k).getEntry(i).getImaginary();
       }
-      modes.add(new Eigen(values[k].getReal(), values[k].getImaginary(), size));
+      modes.add(new Eigen(values[k].getReal(), values[k].getImaginary(), real, imaginary));
     }
     modes.sort(
         Comparator.<Eigen>comparingDouble(e -> -e.growth).thenComparingDouble(e -> -e.frequency));
@@ -144,11 +145,12 @@ public final class LinearMotion {
   }
 
   /**
-   * An eigenvalue and the sizes of the states in its motion.
+   * An eigenvalue and its vector, to a common factor.
    *
    * @param growth real part [1/s]
    * @param frequency imaginary part [rad/s]
-   * @param size of each state, to a common factor
+   * @param real real parts of the states
+   * @param imaginary their imaginary parts
    */
-  public record Eigen(double growth, double frequency, double[] size) {}
+  public record Eigen(double growth, double frequency, double[] real, double[] imaginary) {}
 }

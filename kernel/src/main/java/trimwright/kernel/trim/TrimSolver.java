@@ -175,8 +175,7 @@ final class TrimSolver {
     PlaneForce foil = b.withoutFeet();
     double forwardSum = foil.forward() - b.air() + b.pull();
     double lean =
-        (b.air() * r.airDragHeight() - b.pull() * c.pullAboveDeck().orElse(0))
-            / b.riderWeight();
+        (b.air() * r.airDragHeight() - b.pull() * c.pullAboveDeck().orElse(0)) / b.riderWeight();
     double stallMargin = stallMargin(b);
     return new TrimPoint(
         b.speed(),
