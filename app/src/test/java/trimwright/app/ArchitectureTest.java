@@ -43,6 +43,9 @@ class ArchitectureTest {
           "quick",
           "hull",
           "turn",
+          "motion",
+          "fall",
+          "play",
           "range",
           "envelope",
           "band");
@@ -129,8 +132,8 @@ class ArchitectureTest {
                       "java.util.function",
                       "java.util.stream",
                       "")
-                  .or(resideInAPackage("org.ojalgo.."))
-                  .as("plain Java and the dense-systems library"));
+                  .or(resideInAPackage("org.ojalgo..").or(resideInAPackage("org.hipparchus..")))
+                  .as("plain Java and the two mathematics libraries"));
 
   @ArchTest
   static final ArchRule DENSE_SYSTEMS_BEHIND_ONE_DOOR =
