@@ -18,13 +18,14 @@ const RADIANS = Math.PI / 180;
  *
  * @param {Object} craft of the reply, shapes at pitch 0
  * @param {number} degrees nose up positive
+ * @param {number} [immersion] of the front wing's root below still water [m]
  * @returns {Pose}
  */
-export function pose(craft, degrees) {
+export function pose(craft, degrees, immersion = craft.immersion_m) {
   const cos = Math.cos(degrees * RADIANS);
   const sin = Math.sin(degrees * RADIANS);
   const [x, y] = craft.front_wing_root;
-  return { cos, sin, degrees, water: x * sin + y * cos + craft.immersion_m };
+  return { cos, sin, degrees, water: x * sin + y * cos + immersion };
 }
 
 /** A place on the craft at pitch 0, as it lies in a pose: ahead, above the water [m]. */

@@ -22,6 +22,7 @@ import { createSideView } from './side-view.js';
 import { createSliders } from './sliders.js';
 import { createState } from './state.js';
 import { createTables } from './tables.js';
+import { createWhatIf } from './what-if.js';
 import { createWords } from './words.js';
 
 /**
@@ -149,6 +150,14 @@ const envelope = createEnvelope({
     }
   },
 });
+const whatIf = createWhatIf({
+  ask: (question, signal) => server.json('/bench/motion', question, signal),
+  question: () =>
+    requests.isWaiting() || typing !== 0 || problems.length > 0
+      ? null
+      : { sequence, measures: measures.system, fields: state.now.fields },
+  view: () => ({ reply, index, measures, colours, rider: riderOf(state.now.fields) }),
+});
 const sections = createSections({
   ask: () =>
     server.json('/bench/sections', { measures: measures.system, fields: state.now.fields }),
@@ -182,6 +191,12 @@ function view() {
   return { reply, index, pinned, measures, colours, quantities, envelope: limitsOfCase };
 }
 
+/** The rider as a play's picture draws it. */
+function riderOf(fields) {
+  const text = (path) => fields[path] ?? fallbacks[path];
+  return { height: Number(text('rider.height_m')), posture: text('rider.posture') };
+}
+
 /** The point looked at: the one nearest to the speed that was chosen, or to the wished one. */
 function findIndex() {
   const wanted = state.now.speedKmh ?? reply.wished_speed_kmh;
@@ -212,6 +227,7 @@ function draw() {
   const now = view();
   sliders.drawSpeed();
   drawView(now);
+  whatIf.draw();
   rest();
   announce(() => (problems.length > 0 ? problemWords(problems) : words.spoken(view())));
 }
@@ -275,6 +291,7 @@ state.subscribe((change) => {
   if (change.fields) {
     bands.forget();
     envelope.forget();
+    whatIf.forget();
     // The question leaves first: the server works while the page writes its numbers.
     clearTimeout(typing);
     typing = 0;
@@ -294,6 +311,13 @@ state.subscribe((change) => {
   keepDraft();
 });
 
+/** What can be saved as a file, with its name. */
+const pictures = {
+  side: { svg: sideView.svg, name: () => 'side view' },
+  curves: { svg: curves.svg, name: () => 'curves' },
+  ...whatIf.pictures,
+};
+
 function wire() {
   byId('undo').addEventListener('click', state.undo);
   byId('redo').addEventListener('click', state.redo);
@@ -311,9 +335,8 @@ function wire() {
   });
   document.querySelectorAll('[data-save]').forEach((button) =>
     button.addEventListener('click', () => {
-      const picture = button.dataset.save === 'side' ? sideView : curves;
-      const what = button.dataset.save === 'side' ? 'side view' : 'curves';
-      savePicture(picture.svg, `${state.now.saved.title} ${what}`, button.dataset.kind);
+      const { svg, name } = pictures[button.dataset.save];
+      savePicture(svg, `${state.now.saved.title} ${name()}`, button.dataset.kind);
     }),
   );
   document.querySelectorAll('input[name=measures]').forEach((input) => {
@@ -346,6 +369,7 @@ function unfold() {
 function changeMeasures(system) {
   bands.forget();
   envelope.forget();
+  whatIf.forget();
   saveChoice('measures', system);
   measures = createMeasures(data.measures, system);
   state.forgetTyped((text) => parse(text) === null);

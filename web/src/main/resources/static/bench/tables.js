@@ -8,7 +8,7 @@ import { tableOf } from './picture-table.js';
  */
 
 /** An empty table; the function returned writes caption, heads and rows of texts into it. */
-function createTable(host) {
+export function createTable(host) {
   const caption = make('caption');
   const heads = make('tr');
   const body = make('tbody');
