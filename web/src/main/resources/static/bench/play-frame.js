@@ -8,8 +8,8 @@ import { bodyAt } from './play-rider.js';
 
 const EDGE = 6;
 
-/** Least room above the water and below the deepest part, and at the sides [m]. */
-const BELOW = 0.15;
+/** Room below the deepest part, and at the sides [m]. */
+const BELOW = 0.3;
 const BESIDE = 0.12;
 
 /**

@@ -70,10 +70,10 @@ class PlayPicture {
     this.water.plan(play.answer.waves, this.frame, measures, colours);
     this.rider.plan(rider, this.frame, colours);
     set(this.centre, { fill: colours.ink, stroke: colours.surface });
-    const wavy = this.water.waves.length > 0;
+    const crest = Math.max(0, ...play.each('water_mm')) / 1000;
     this.labels[3].show(
-      6, this.frame.water - 6, 'start', wavy ? 'still water' : 'waterline', '', colours.muted,
-      colours);
+      6, this.frame.water - crest * this.frame.perMetre - 6, 'start',
+      crest > 0 ? 'still water' : 'waterline', '', colours.muted, colours);
   }
 
   show(moment) {

@@ -17,7 +17,7 @@ const LINE = 1.22;
 const EDGE = 6;
 
 /** The longest number of an upright axis. */
-const LONGEST_TICK = '−0000';
+const LONGEST_TICK = '\u22120000';
 
 /** Room of a tick's number across, over the size of the letters. */
 const TICK_ROOM = 4;
@@ -47,13 +47,14 @@ class PlayTraces {
     const { svg, title, description } = root(host, 'traces');
     this.svg = svg;
     this.surface = add(svg, 'rect', { x: 0, y: 0, class: 'pic-surface' });
+    // Under the panels, whose words keep it off with their rims.
+    this.upright = add(svg, 'line', { class: 'pic-mark', 'stroke-width': 2 });
     this.panels = TRACES.map((one) => new TracePanel(add(svg, 'g'), one));
     this.events = add(svg, 'path', {
       class: 'pic-events', fill: 'none', 'stroke-width': 1.5, 'stroke-dasharray': '3 4' });
     this.ticks = add(svg, 'path', { class: 'pic-axis', fill: 'none', 'stroke-width': 1 });
     const numbers = add(svg, 'g');
     this.numbers = new Pool(() => new Label(numbers, 'tick-time'));
-    this.upright = add(svg, 'line', { class: 'pic-mark', 'stroke-width': 2 });
     this.dots = TRACES.map(() => add(svg, 'circle', { r: 4.5, 'stroke-width': 1.5 }));
     this.handle = timeHandle(host, onMoment);
     this.rest = whenAtRest(title, description);

@@ -2,13 +2,16 @@ import { uprightRange, uprightTicks } from './axes.js';
 import { paint } from './colours.js';
 import { box } from './geometry.js';
 import { Pool } from './pool.js';
-import { Label, add, number, set } from './svg.js';
+import { Label, add, number, set, textWidth } from './svg.js';
 
 /** One number of a play against time, with its value at the moment shown beside its name. */
 
 /** Height of the plot's own room under the name, over the letters' line. */
 const TITLE = 1.05;
 const GAP = 5;
+
+/** The longest number beside a name. */
+const LONGEST = '\u22120000';
 
 export class TracePanel {
   /**
@@ -37,12 +40,15 @@ export class TracePanel {
    */
   plan(sheet, top, height) {
     const { play, measures, colours, line, x, left, right } = sheet;
-    const { key, title, unit, hue, least, down } = this.trace;
+    const { key, title, short, unit, hue, least, down } = this.trace;
     this.sheet = sheet;
     this.hue = paint(colours, hue);
     const room = TITLE * line;
     this.plot = box(left, top + room, right - left, Math.max(16, height - room - GAP));
-    this.title.show(left, top + 0.79 * line, 'start', title, '', colours.muted, colours);
+    const narrow = textWidth(`${title} ${LONGEST} ${measures.symbol(unit)}`, colours) > right - left;
+    this.title.show(
+      left, top + 0.79 * line, 'start', narrow ? (short ?? title) : title, '', colours.muted,
+      colours);
     const values = play.each(key).map((value) => measures.value(value, unit));
     this.range = rangeOf(values, least * measures.unit(unit).factor, key, this.plot.height,
       colours.size);
@@ -53,8 +59,13 @@ export class TracePanel {
     };
     this.ticks.begin();
     this.numbers.begin();
+    let below = Infinity;
     for (const { value, text } of uprightTicks(this.range)) {
       const y = this.y(value);
+      if (Math.abs(below - y) < colours.size) {
+        continue; // No room for its number.
+      }
+      below = y;
       set(this.ticks.next(), {
         x1: left, y1: y, x2: right, y2: y, stroke: colours.edge,
         'stroke-width': value === 0 ? 1.5 : 0.5 });

@@ -39,6 +39,9 @@ class BenchLooksBrowserTest extends BenchBrowser {
       return small;
       """;
 
+  private static final String PICTURES_END =
+      "return scrollY + document.querySelector('.curves').getBoundingClientRect().bottom";
+
   private static final String SMALLEST =
       """
       let smallest = 1000;
@@ -87,6 +90,28 @@ class BenchLooksBrowserTest extends BenchBrowser {
     mass.sendKeys("heavy");
     bench.awaitDrawn();
     inspect("with a wrong input", width, theme);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "390, light", "390, dark", "390, sun",
+    "820, light", "820, dark", "820, sun",
+    "1280, light", "1280, dark", "1280, sun"
+  })
+  void thePlayedWhatIfFitsAndIsAccessible(int width, String theme) {
+    at(width);
+    bench.openFresh("?case=light-carver&theme=" + theme);
+    double before = bench.number(PICTURES_END);
+    bench.driver().executeScript(BenchPlayBrowserTest.stub());
+    bench.click("#what-if-toggle");
+    bench.await(BenchPlayBrowserTest.SHOWN);
+    assertThat(bench.number(PICTURES_END)).as("nothing above it moves").isEqualTo(before);
+    bench.find(".time-handle").sendKeys(Keys.HOME, Keys.PAGE_UP);
+    inspect("what if", width, theme);
+    bench.choose("play", "nose_drop");
+    bench.await(BenchPlayBrowserTest.SHOWN);
+    bench.find(".time-handle").sendKeys(Keys.END);
+    inspect("a fall", width, theme);
   }
 
   @ParameterizedTest

@@ -125,7 +125,7 @@ final class BenchOnScreen {
   }
 
   void choose(String radio, String value) {
-    WebElement input = find("input[name=" + radio + "][value=" + value + "]");
+    WebElement input = find("input[name=" + radio + "][value='" + value + "']");
     driver().executeScript("arguments[0].scrollIntoView({block: 'center'})", input);
     input.click();
   }

@@ -34,8 +34,12 @@ final class Browser implements AutoCloseable {
     this.driver = driver;
   }
 
-  /** Starts a browser with an empty profile. */
-  static Browser start() {
+  /**
+   * Starts a browser with an empty profile.
+   *
+   * @param more arguments for this one alone
+   */
+  static Browser start(String... more) {
     for (String needed : List.of(CHROMIUM, DRIVER)) {
       if (!Files.isExecutable(Path.of(needed))) {
         throw new AssertionError(
@@ -53,7 +57,7 @@ final class Browser implements AutoCloseable {
               .usingAnyFreePort()
               .withSilent(true)
               .build();
-      ChromeDriver driver = new ChromeDriver(service, options(profile));
+      ChromeDriver driver = new ChromeDriver(service, options(profile).addArguments(more));
       driver.manage().timeouts().pageLoadTimeout(PAGE_LOAD);
       return new Browser(profile, driver);
     } catch (IOException e) {
