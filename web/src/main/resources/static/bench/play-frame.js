@@ -35,7 +35,7 @@ export function playFrame(play, craft, rider, { width, height }) {
   pitches.forEach((pitch, i) => {
     const now = pose(craft, pitch, depths[i] / 1000);
     corners.forEach(([x, y]) => widen(place(now, x, y)));
-    widen(bodyAt(craft, now, rider, bodies[i]).top);
+    bodyAt(craft, now, rider, bodies[i]).ends.forEach(widen);
   });
   left -= BESIDE;
   right += BESIDE;

@@ -1,18 +1,20 @@
 import { place } from './geometry.js';
-import { add, number, set } from './svg.js';
+import { add, number, set, show } from './svg.js';
 
 /**
  * The rider of a play: a plain body of the case's own height over feet that stay where they are.
  * Its mass moves against the deck as was computed; how the limbs lie is drawn, not computed.
  *
- * Heights are shares of the stature. Hip 0.53 after D. A. Winter, Biomechanics and Motor Control of
- * Human Movement (after Dempster 1955), from memory; mass centre, shoulders and head chosen to look
- * like a person.
+ * Heights are shares of the stature: of the mass centre as the computation has them (the kernel's
+ * postures), of hip, shoulders and head chosen to look like a person with bent knees.
  */
 
-const STANDING = { mass: 0.55, hip: 0.5, shoulder: 0.8, head: 0.92 };
-const KNEELING = { mass: 0.33, hip: 0.27, shoulder: 0.57, head: 0.69 };
-const PRONE = { mass: 0.07, hip: -0.05, shoulder: 0.25, head: 0.37 };
+const STANDING = { mass: 0.56, hip: 0.5, shoulder: 0.8, head: 0.92 };
+const KNEELING = { mass: 0.36, hip: 0.27, shoulder: 0.57, head: 0.69 };
+const PRONE = { mass: 0.06, hip: -0.05, shoulder: 0.25, head: 0.37 };
+
+/** Where the feet of who lies are, behind the mass centre. */
+const TOES = -0.52;
 
 const POSTURES = { standing: STANDING, kneeling: KNEELING, prone: PRONE };
 
@@ -37,20 +39,23 @@ const MOST_LEAN = 0.985;
  * @param {Object} rider `{height, posture, standsMm}`: stature [m], and the place of the deck that
  *     the body's way is counted from, ahead of the mast [mm]
  * @param {number} bodyAheadMm of the mass centre before that place, level [mm]
- * @returns {{base: number[], mass: number[], top: number[], degrees: number}} places in level axes
- *     [m]; `degrees` is the lean to the bow
+ * @returns {{base: number[], mass: number[], ends: number[][], degrees: number}} places in level
+ *     axes [m]; `ends` are the outermost ones, `degrees` is the lean to the bow
  */
 export function bodyAt(craft, pose, rider, bodyAheadMm) {
   const [dx, dy] = craft.deck;
   const base = place(pose, dx + rider.standsMm / 1000, dy);
   const { mass, head } = POSTURES[rider.posture] ?? STANDING;
   const ahead = bodyAheadMm / 1000;
+  const round = HEAD * rider.height;
+  const around = ([x, y]) => [[x - round, y - round], [x + round, y + round]];
   if (rider.posture === 'prone') {
     const at = [base[0] + ahead, base[1] + mass * rider.height];
-    const tip = (head + HEAD) * rider.height;
+    const along = (share) => [
+      at[0] + share * rider.height * pose.cos, at[1] + share * rider.height * pose.sin,
+    ];
     return {
-      base, mass: at, degrees: 90 - pose.degrees,
-      top: [at[0] + tip * pose.cos, at[1] + tip * pose.sin],
+      base, mass: at, degrees: 90 - pose.degrees, ends: [...around(along(head)), along(TOES)],
     };
   }
   // The mass centre stays as far from the deck as it was: it falls along an arc.
@@ -61,7 +66,7 @@ export function bodyAt(craft, pose, rider, bodyAheadMm) {
     base[0] + share * rider.height * sin, base[1] + share * rider.height * cos,
   ];
   return {
-    base, mass: along(mass), top: along(head + HEAD), degrees: Math.asin(sin) / RADIANS,
+    base, mass: along(mass), ends: around(along(head)), degrees: Math.asin(sin) / RADIANS,
   };
 }
 
@@ -87,12 +92,15 @@ export class Rider {
     const limb = { stroke: colours.ink, 'stroke-width': 2 };
     this.hip = hip * rider.height;
     this.lies = rider.posture === 'prone';
+    this.toes = TOES * rider.height;
     const hand = -(shoulder - HAND_DOWN) * size;
     const out = HAND_OUT * size;
     set(this.arms, {
       points: `${number(-out)},${number(hand)} 0,${number(-shoulder * size)} `
         + `${number(out)},${number(hand)}`, ...limb });
     const across = 2 * TRUNK * size;
+    show(this.arms, !this.lies);
+    show(this.back, !this.lies);
     set(this.trunk, {
       y1: -hip * size, y2: -(shoulder - TRUNK / 2) * size, stroke: colours.ink,
       'stroke-width': across });
@@ -101,7 +109,7 @@ export class Rider {
       'stroke-width': Math.max(1, across - 3) });
     set(this.head, {
       cy: -head * size, r: HEAD * size, fill: colours.surface, stroke: colours.ink });
-    set(this.front, { stroke: colours.front, 'stroke-width': colours.line });
+    set(this.front, { stroke: this.lies ? colours.ink : colours.front, 'stroke-width': colours.line });
     set(this.back, { stroke: colours.back, 'stroke-width': colours.line });
     set(this.mass, { fill: colours.surface, stroke: colours.ink });
   }
@@ -115,9 +123,10 @@ export class Rider {
       transform: `translate(${number(x)} ${number(y)}) rotate(${body.degrees.toFixed(2)})` });
     const sin = Math.sin(body.degrees * RADIANS);
     const cos = Math.cos(body.degrees * RADIANS);
-    const [hx, hy] = px([from[0] + this.hip * sin, from[1] + this.hip * cos]);
+    const along = (metres) => [from[0] + metres * sin, from[1] + metres * cos];
+    const [hx, hy] = px(along(this.hip));
     for (const [leg, foot] of [[this.front, craft.front_foot], [this.back, craft.back_foot]]) {
-      const [fx, fy] = px(place(pose, ...foot));
+      const [fx, fy] = px(this.lies ? along(this.toes) : place(pose, ...foot));
       set(leg, { x1: hx, y1: hy, x2: fx, y2: fy });
     }
     const [mx, my] = px(body.mass);

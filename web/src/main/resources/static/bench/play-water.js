@@ -21,7 +21,8 @@ const MARKS = {
 /**
  * The water's height over still water.
  *
- * Each component runs against the craft as long waves do in deep water (omega² = g k).
+ * Each component runs as waves do in deep water (omega² = g k): against the craft, or along with it
+ * where its length is negative.
  *
  * @param {Object[]} waves `{k, omega, half, phase}`, made by {@link componentsOf}
  * @param {number} place along the water, ahead of where the mast was at first [m]
@@ -41,7 +42,8 @@ export function componentsOf(waves) {
   return (waves?.components ?? []).map((one) => {
     const k = (2 * Math.PI * 1000) / one.length_mm;
     return {
-      k, omega: Math.sqrt(GRAVITY * k), half: one.height_mm / 2000, phase: one.phase_deg * RADIANS,
+      k, omega: Math.sqrt(GRAVITY * Math.abs(k)),
+      half: one.height_mm / 2000, phase: one.phase_deg * RADIANS,
     };
   });
 }
