@@ -29,4 +29,5 @@ module trimwright.kernel {
   exports trimwright.kernel.fall;
   exports trimwright.kernel.play;
   exports trimwright.kernel.band;
+  exports trimwright.kernel.wedge;
 }

@@ -48,7 +48,8 @@ class ArchitectureTest {
           "play",
           "range",
           "envelope",
-          "band");
+          "band",
+          "wedge");
 
   private static final String KERNEL = "trimwright.kernel..";
 
