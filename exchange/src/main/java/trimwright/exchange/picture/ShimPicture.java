@@ -109,7 +109,7 @@ public final class ShimPicture {
     // The seat's front and back ends, ahead of the quarter chord, and how thick the wedge is there
     double half = SEAT * root.chord();
     double slope = Math.tan(Math.abs(drawnShim));
-    boolean thickFront = (shim > 0) == above;
+    boolean thickFront = ShimWords.thickEndInFront(shim, above ? Mounting.ABOVE : Mounting.BELOW);
     double front = shim != 0 && thickFront ? 2 * half * slope : 0;
     double back = shim != 0 && !thickFront ? 2 * half * slope : 0;
     wing(half, (front + back) / 2);

@@ -32,7 +32,7 @@ public record ShimWords(String headline, String fitting, String warning) {
         "To turn that leading edge "
             + (up ? "up" : "down")
             + " the thick end of the added wedge goes to the "
-            + end(up, above)
+            + end(up, mounting)
             + ", for your stabilizer sits "
             + (above ? "on top of" : "under")
             + " the fuselage.",
@@ -48,9 +48,23 @@ public record ShimWords(String headline, String fitting, String warning) {
     return Math.abs(Shown.degrees(angle)) >= NO_SHIM_DEGREES;
   }
 
-  private static String end(boolean up, boolean above) {
+  /**
+   * Whether a shim's thick end lies in front.
+   *
+   * @param angle leading edge up positive [rad]
+   * @param mounting side of the fuselage the stabilizer is bolted to
+   */
+  public static boolean thickEndInFront(double angle, Mounting mounting) {
+    return thickEndInFront(angle > 0, mounting);
+  }
+
+  private static boolean thickEndInFront(boolean up, Mounting mounting) {
     // On top of the fuselage the shim lifts what it is thick under; below it, it pushes that down.
-    return up == above ? "front" : "back";
+    return up == (mounting == Mounting.ABOVE);
+  }
+
+  private static String end(boolean up, Mounting mounting) {
+    return thickEndInFront(up, mounting) ? "front" : "back";
   }
 
   /**
@@ -76,7 +90,7 @@ public record ShimWords(String headline, String fitting, String warning) {
         "The stabilizer is bolted "
             + (above ? "on top of" : "under")
             + " the fuselage: the shim's thick end goes to the "
-            + end(up, above)
+            + end(up, mounting)
             + ", between fuselage and stabilizer.",
         BOLTS);
   }

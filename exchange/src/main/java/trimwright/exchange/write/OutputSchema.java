@@ -20,6 +20,8 @@ public enum OutputSchema {
   BENCH_ENVELOPE,
   /** Of {@link SheetWriter}. */
   SHEET,
+  /** Of {@link ShimWriter}. */
+  SHIM,
   /** Of {@link EnvelopeWriter}. */
   ENVELOPE,
   /** Of {@link LimitsWriter}. */

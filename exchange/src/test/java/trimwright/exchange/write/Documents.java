@@ -15,6 +15,7 @@ import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.read.Digest;
 import trimwright.exchange.read.FieldProblem;
 import trimwright.exchange.read.LimitsFile;
+import trimwright.exchange.read.Mounting;
 import trimwright.exchange.unit.Measures;
 import trimwright.kernel.band.Reference;
 import trimwright.kernel.band.SharedInputs;
@@ -28,6 +29,8 @@ import trimwright.kernel.trim.NoTrimReason;
 import trimwright.kernel.trim.TrimOutcome;
 import trimwright.kernel.turn.TurnPoint;
 import trimwright.kernel.water.Water;
+import trimwright.kernel.wedge.ShimWedge;
+import trimwright.kernel.wedge.SolidCheck;
 
 /** Every kind of document and text, by name. */
 final class Documents {
@@ -80,6 +83,12 @@ final class Documents {
     texts.put(
         OutputSchema.SHEET,
         List.of(SheetWriter.json(Samples.caseFile(), 20 * Samples.KMH, "my.pdf")));
+    texts.put(
+        OutputSchema.SHIM,
+        List.of(
+            ShimWriter.json(shim(List.of(Mounting.values()), OptionalDouble.empty())),
+            ShimWriter.json(
+                shim(List.of(Mounting.BELOW), OptionalDouble.of(0.02)).withFile("my.stl"))));
     texts.put(OutputSchema.WATER, List.of(WaterWriter.json(water())));
     texts.put(OutputSchema.SECTION, List.of(SectionWriter.json(section())));
     texts.put(
@@ -173,6 +182,19 @@ final class Documents {
     return new WaterTable(Digest.of("water"), 288.15, 0.035, new Water(1025.97, 1.1892e-6, 1672.9));
   }
 
+  static ShimTable shim(List<Mounting> mountings, OptionalDouble boltLength) {
+    ShimWedge wedge = new ShimWedge(0.02, 0.06, 0.0065, 0.0795, 0.0195, 8e-4);
+    return new ShimTable(
+        Digest.of("shim"),
+        -wedge.angle(),
+        0.006,
+        boltLength,
+        mountings,
+        wedge,
+        SolidCheck.of(wedge.solid()),
+        Optional.empty());
+  }
+
   static SectionTable section() {
     return new SectionTable(
             "naca2412",
@@ -222,6 +244,10 @@ final class Documents {
         CauseWriter.table(measured, split(measured), Optional.of(Samples.splitBands())));
     all.put("water csv", WaterWriter.csv(water()));
     all.put("water table", WaterWriter.table(water()));
+    all.put(
+        "shim table",
+        ShimWriter.table(
+            shim(List.of(Mounting.values()), OptionalDouble.of(0.02)).withFile("my.stl")));
     all.put("section csv", SectionWriter.csv(section()));
     all.put("section table", SectionWriter.table(section()));
     all.put("wing csv", WingWriter.csv(wing(OptionalDouble.of(0.45))));
