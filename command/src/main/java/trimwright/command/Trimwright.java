@@ -70,6 +70,7 @@ final class Trimwright implements Callable<Integer> {
     commands.put("cause", () -> new CauseCommand(console));
     commands.put("envelope", () -> new EnvelopeCommand(console));
     commands.put("sheet", () -> new SheetCommand(console));
+    commands.put("shim", () -> new ShimCommand(console));
     commands.put("wing", () -> new WingCommand(console));
     commands.put("section", () -> new SectionCommand(console));
     commands.put("limits", () -> new LimitsCommand(console));

@@ -44,7 +44,7 @@ class DocumentationTest {
   private static final String LEFT_OUT = "...";
 
   /** Files that the manual names; they live in a folder of their own here. */
-  private static final Pattern FILE = Pattern.compile("[a-z]+\\.(yaml|svg|csv|json|pdf)");
+  private static final Pattern FILE = Pattern.compile("[a-z]+\\.(yaml|svg|csv|json|pdf|stl)");
 
   private static final Pattern EXAMPLE =
       Pattern.compile(
