@@ -20,7 +20,8 @@ const LINE = 1.22;
  *
  * @param {HTMLElement} host whose size the page's style sheet gives
  * @returns {{svg: SVGElement, plan: function(Object): void, show: function(Object): void}} `plan`
- *     takes `{play, craft, rider, measures, colours, name}`, `show` a moment of that play
+ *     takes `{play, craft, rider, measures, colours, name, of}`, names of the play and of the case;
+ *     `show` takes a moment of that play
  */
 export function createPlayPicture(host) {
   const picture = new PlayPicture(host);
@@ -77,7 +78,7 @@ class PlayPicture {
   }
 
   show(moment) {
-    const { craft, rider, measures, colours, name } = this.given;
+    const { craft, rider, measures, colours, name, of } = this.given;
     const { frame } = this;
     this.moment = moment;
     const now = pose(craft, moment.deck_pitch_deg, moment.immersion_mm / 1000);
@@ -96,10 +97,10 @@ class PlayPicture {
       'data-time': moment.s.toFixed(3), 'data-pitch': moment.deck_pitch_deg.toFixed(3),
       'data-immersion': moment.immersion_mm.toFixed(1),
       'data-speed': `${speed} ${time}`,
-      'data-caption': `${name} from ${speed}, after ${time}`,
+      'data-caption': `${of}: ${name}, from ${speed}, after ${time}`,
     });
     this.rest(() => [
-      `${name} from ${speed}: side view after ${time}`,
+      `${name}, from ${speed}: side view after ${time}`,
       `Deck ${nose(moment.deck_pitch_deg)}, front wing `
         + `${measures.withUnit(moment.immersion_mm, 'mm')} under water.`,
     ]);

@@ -28,7 +28,7 @@ const TICK_ROOM = 4;
  * @param {HTMLElement} host whose size the page's style sheet gives
  * @param {function(number): void} onMoment called with the moment that was chosen [s]
  * @returns {{svg: SVGElement, handle: HTMLElement, plan: function(Object): void,
- *     show: function(Object, boolean): void}} `plan` takes `{play, measures, colours, name}`;
+ *     show: function(Object, boolean): void}} `plan` takes `{play, measures, colours, name, of}`;
  *     `show` takes a moment and whether the clock runs
  */
 export function createPlayTraces(host, onMoment) {
@@ -123,7 +123,7 @@ class PlayTraces {
   }
 
   show(moment, runs) {
-    const { measures, name, play } = this.given;
+    const { measures, name, of, play } = this.given;
     this.moment = moment;
     this.runs = runs;
     const x = this.x(moment.s);
@@ -133,12 +133,12 @@ class PlayTraces {
     const speed = measures.withUnit(play.answer.speed_kmh, 'km/h', 0);
     set(this.svg, {
       'data-time': moment.s.toFixed(3), 'data-speed': `${speed} ${time}`,
-      'data-caption': `${name} from ${speed}; the line stands at ${time}` });
+      'data-caption': `${of}: ${name}, from ${speed}; the line stands at ${time}` });
     this.handle.move(moment.s);
     if (!runs) {
       this.handle.say(momentWords(moment, measures));
     }
-    this.rest(() => [`${name} from ${speed}: the numbers against time`,
+    this.rest(() => [`${name}, from ${speed}: the numbers against time`,
       `The upright line stands at ${momentWords(moment, measures)}.`]);
   }
 }

@@ -69,25 +69,27 @@ export class Water {
       'stroke-width': wavy ? 1 : colours.line, 'stroke-dasharray': wavy ? '6 4' : null });
     show(this.line, wavy);
     set(this.line, { stroke: colours.edge, 'stroke-width': colours.line });
-    let marks = '';
     const { apart, words } = MARKS[measures.system];
     this.apart = apart;
-    for (let x = -apart * perMetre; x <= width + apart * perMetre; x += apart * perMetre) {
-      marks += `M${number(x)} ${number(height - MARK)}v${MARK}`;
-    }
-    set(this.marks, { d: marks, stroke: colours.muted });
+    set(this.marks, { stroke: colours.muted });
     this.word.show(width - 6, height - MARK - 4, 'end', words, '', colours.muted, colours);
   }
 
   /** Moves the water past the craft. */
   draw(moment) {
     const { frame } = this;
-    // Whole marks from the place where the play began.
-    const shift = (frame.x / frame.perMetre - moment.travelled) % this.apart;
-    set(this.marks, { transform: `translate(${number(shift * frame.perMetre)} 0)` });
+    // Whole steps from the place where the play began; none outside, which a file would show.
+    const step = this.apart * frame.perMetre;
+    const first = frame.x - moment.travelled * frame.perMetre;
+    let marks = '';
+    for (let x = first - step * Math.floor(first / step); x < frame.width; x += step) {
+      marks += `M${number(x)} ${number(frame.height)}v${-MARK}`;
+    }
+    set(this.marks, { d: marks });
     if (this.waves.length > 0) {
       let line = '';
-      for (let x = 0; x <= frame.width + STEP; x += STEP) {
+      for (let i = 0; i < frame.width + STEP; i += STEP) {
+        const x = Math.min(i, frame.width);
         const place = (x - frame.x) / frame.perMetre + moment.travelled;
         const y = frame.water - frame.perMetre * waterAt(this.waves, place, moment.s);
         line += `${line === '' ? 'M' : 'L'}${x} ${number(y)}`;

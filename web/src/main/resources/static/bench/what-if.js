@@ -122,9 +122,9 @@ export function createWhatIf({ ask, question, view }) {
     drawn = key;
     const name = nameOf(chosen());
     const standsMm = play.each('foot_pressure_ahead_of_mast_mm')[0];
-    picture.plan({
-      play, craft: reply.craft, rider: { ...rider, standsMm }, measures, colours, name });
-    traces.plan({ play, measures, colours, name });
+    const shared = { play, measures, colours, name, of: reply.name };
+    picture.plan({ ...shared, craft: reply.craft, rider: { ...rider, standsMm } });
+    traces.plan(shared);
     showMoment(clock.s, false);
     const { heads, rows } = playTable(play, measures);
     table(`${name}: the numbers behind the picture`, heads, rows);
