@@ -99,8 +99,9 @@ export function createWhatIf({ ask, question, view }) {
 
   function writeWords({ words, end, marks = [], waves, outcome }) {
     keepChildren(byId('play-words'), words, () => make('p'), setText);
-    const isPlayed = outcome === 'played';
-    const moments = isPlayed ? [...marks, { at_s: end.at_s, words: end.words }] : [];
+    // That the time ran out is no moment to look at.
+    const ended = outcome === 'played' && end.code !== 'ran_out' ? [end] : [];
+    const moments = [...marks, ...ended];
     keepChildren(byId('play-marks'), moments, markRow, (row, { at_s: s, words: said }) => {
       const [button, text] = row.children;
       setText(button, `${fixed(s, 2)} s`);
@@ -108,7 +109,7 @@ export function createWhatIf({ ask, question, view }) {
       button.onclick = () => clock.seek(s);
       setText(text, said);
     });
-    byId('play-moments').hidden = !isPlayed;
+    byId('play-moments').hidden = moments.length === 0;
     setText(byId('play-note'), waves?.note ?? '');
   }
 

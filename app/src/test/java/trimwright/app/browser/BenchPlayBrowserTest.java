@@ -23,7 +23,7 @@ import org.openqa.selenium.interactions.Actions;
 class BenchPlayBrowserTest extends BenchBrowser {
   static final String SHOWN = "return document.documentElement.dataset.play === 'shown'";
 
-  private static final List<String> PLAYS =
+  static final List<String> PLAYS =
       List.of(
           "foot_forward",
           "lean_forward",
@@ -131,6 +131,12 @@ class BenchPlayBrowserTest extends BenchBrowser {
     assertThat(bench.number("return motions")).isZero();
     bench.click("#what-if-toggle");
     bench.await(SHOWN);
+    assertThat(bench.number("return motions")).isEqualTo(1);
+    bench.click("#what-if-toggle");
+    bench.slider("speed").sendKeys(Keys.ARROW_RIGHT);
+    bench.slider("mass").sendKeys(Keys.ARROW_RIGHT);
+    bench.awaitDrawn();
+    bench.await("return document.documentElement.dataset.envelope === 'shown'");
     assertThat(bench.number("return motions")).isEqualTo(1);
   }
 

@@ -35,6 +35,8 @@ class PagePictures {
           draw(bench, "bench-" + size[0] + "-" + theme);
           bench.driver().executeScript("document.getElementById('limits').scrollIntoView()");
           draw(bench, "limits-" + size[0] + "-" + theme);
+          play(bench);
+          draw(bench, "play-" + size[0] + "-" + theme);
         }
       }
       open(bench, PHONE, "light");
@@ -67,6 +69,17 @@ class PagePictures {
     bench.browser().setSize(size[0], size[1]);
     bench.openFresh(CASE + theme);
     awaitRest(bench);
+  }
+
+  /** Opens the strip that plays what if, a moment after the throttle was let go. */
+  private static void play(BenchOnScreen bench) {
+    bench.click("#what-if-toggle");
+    bench.choose("play", "throttle_cut");
+    bench.await(BenchPlayBrowserTest.SHOWN);
+    bench.find(".time-handle").sendKeys(Keys.HOME, Keys.PAGE_UP, Keys.PAGE_UP, Keys.PAGE_UP);
+    bench
+        .driver()
+        .executeScript("document.getElementById('what-if').scrollIntoView({behavior: 'instant'})");
   }
 
   /** Waits for what comes once nothing moves: bands and limits. */
