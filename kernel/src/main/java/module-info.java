@@ -5,6 +5,7 @@
  * <p>SI units and radians throughout. Nothing here reads a file, a clock or the network, logs, or
  * knows of a framework. Axes and signs are stated once, in {@link trimwright.kernel.frame}.
  */
+@SuppressWarnings("module") // The module that checks it is built later.
 module trimwright.kernel {
   requires ojalgo;
   requires hipparchus.core;
@@ -30,4 +31,6 @@ module trimwright.kernel {
   exports trimwright.kernel.play;
   exports trimwright.kernel.band;
   exports trimwright.kernel.wedge;
+  exports trimwright.kernel.numeric to
+      trimwright.reference;
 }

@@ -7,6 +7,7 @@ import trimwright.reference.topic.Computation;
 import trimwright.reference.topic.Conditions;
 import trimwright.reference.topic.FreeSurfaceChecks;
 import trimwright.reference.topic.LimitChecks;
+import trimwright.reference.topic.MotionChecks;
 import trimwright.reference.topic.PlaningChecks;
 import trimwright.reference.topic.PropellerChecks;
 import trimwright.reference.topic.SectionChecks;
@@ -67,7 +68,8 @@ public final class CheckRunner {
             PropellerChecks.computations(),
             PlaningChecks.computations(),
             LimitChecks.computations(),
-            WaveChecks.computations())) {
+            WaveChecks.computations(),
+            MotionChecks.computations())) {
       topic.forEach(
           (name, computation) -> {
             if (all.put(name, computation) != null) {

@@ -20,7 +20,8 @@ final class CheckTable {
           "propeller",
           "planing",
           "limit",
-          "wave");
+          "wave",
+          "motion");
 
   private CheckTable() {}
 

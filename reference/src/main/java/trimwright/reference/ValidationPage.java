@@ -21,7 +21,8 @@ final class ValidationPage {
           Map.entry("propeller", "Propellers"),
           Map.entry("planing", "Boards on the water"),
           Map.entry("limit", "Turns and cavitation"),
-          Map.entry("wave", "Waves"));
+          Map.entry("wave", "Waves"),
+          Map.entry("motion", "Motion"));
 
   private ValidationPage() {}
 
