@@ -69,6 +69,8 @@ final class Trimwright implements Callable<Integer> {
     commands.put("curve", () -> new CurveCommand(console));
     commands.put("cause", () -> new CauseCommand(console));
     commands.put("envelope", () -> new EnvelopeCommand(console));
+    commands.put("motion", () -> new MotionCommand(console));
+    commands.put("falls", () -> new FallsCommand(console));
     commands.put("sheet", () -> new SheetCommand(console));
     commands.put("shim", () -> new ShimCommand(console));
     commands.put("wing", () -> new WingCommand(console));

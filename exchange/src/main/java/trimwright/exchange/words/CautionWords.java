@@ -7,7 +7,16 @@ import trimwright.kernel.rig.Setup;
 
 /** What comes before any number wherever people can get hurt, short enough to be read. */
 public final class CautionWords {
+  private static final String FIRST =
+      "First flights go with a licensed instructor. Local rules and the makers' limits come before"
+          + " any number here.";
+
   private CautionWords() {}
+
+  /** The caution that stands before all others. */
+  public static String first() {
+    return FIRST;
+  }
 
   /**
    * The cautions that a case calls for; nothing about parts that it does not have.
@@ -18,9 +27,7 @@ public final class CautionWords {
   public static List<String> listFor(CaseFile caseFile) {
     Setup setup = caseFile.rideCase().setup();
     List<String> all = new ArrayList<>();
-    all.add(
-        "First flights go with a licensed instructor. Local rules and the makers' limits come before"
-            + " any number here.");
+    all.add(FIRST);
     all.add("Wear a helmet and an impact vest. Keep well away from people, boats and the shore.");
     all.add(
         setup.drive().isPresent()

@@ -24,6 +24,10 @@ public enum OutputSchema {
   SHIM,
   /** Of {@link EnvelopeWriter}. */
   ENVELOPE,
+  /** Of {@link MotionWriter}. */
+  MOTION,
+  /** Of {@link FallWriter}. */
+  FALLS,
   /** Of {@link LimitsWriter}. */
   LIMITS,
   /** Of {@link WaterWriter}. */

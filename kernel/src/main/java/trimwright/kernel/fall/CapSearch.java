@@ -18,12 +18,9 @@ import trimwright.kernel.propel.Powertrain;
 record CapSearch(
     FallSolver falls, RideLimits limits, Posture posture, FallDrive drive, List<MotionTrim> trims) {
   /** Ramps that a remote may be set to [s]. */
-  private static final double[] RAMPS = {0.3, 0.5, 0.75, 1, 1.5, 2, 3};
+  private static final double[] RAMPS = {0.3, 0.5, 0.75, 1, 1.5, 2, FallCaps.SLOWEST_RAMP};
 
   private static final int HALVINGS = 7;
-
-  /** A rider needs this much more power than the level ride takes [1]. Chosen. */
-  private static final double SPARE = 1.1;
 
   Optional<FallCaps> find(BooleanSupplier isStopped) {
     FallCaps best = null;
@@ -66,7 +63,7 @@ record CapSearch(
       Optional<Powertrain> powertrain = falls.model().findPowertrain();
       if (powertrain.isPresent()) {
         needed =
-            Math.max(needed, SPARE * powertrain.get().electricPower(trim.thrust(), trim.speed()));
+            Math.max(needed, FallCaps.SPARE_POWER * powertrain.get().electricPower(trim.thrust(), trim.speed()));
       }
       permitted = Math.min(permitted, mostPower(trim, ramp, needed, permitted));
       if (permitted < needed || Double.isNaN(permitted)) {

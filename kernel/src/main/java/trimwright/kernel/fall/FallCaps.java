@@ -14,4 +14,10 @@ import trimwright.kernel.hull.Posture;
  * @param power cap on the electric power [W]; empty without a drive, or where what it has will do
  */
 public record FallCaps(
-    Posture posture, double speed, boolean whole, double ramp, OptionalDouble power) {}
+    Posture posture, double speed, boolean whole, double ramp, OptionalDouble power) {
+  /** Slowest ramp that is tried [s]. Chosen: slower a throttle hardly obeys. */
+  public static final double SLOWEST_RAMP = 3;
+
+  /** A rider needs this much more power than the level ride takes [1]. Chosen. */
+  public static final double SPARE_POWER = 1.1;
+}

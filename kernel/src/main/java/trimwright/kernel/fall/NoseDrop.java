@@ -1,6 +1,7 @@
 package trimwright.kernel.fall;
 
 import java.util.OptionalDouble;
+import trimwright.kernel.motion.MotionEnd;
 import trimwright.kernel.motion.MotionTrace;
 
 /**
@@ -20,8 +21,14 @@ public record NoseDrop(
     boolean bowFirst,
     MotionTrace trace) {
 
-  /** How long the bow stays clear [s]; infinite where it did not touch in the time looked at. */
+  /**
+   * How long the bow stays clear [s]; infinite where it did not touch in the time looked at, or the
+   * stern touched first. Where the motion went beyond the model only the time that was followed.
+   */
   public double bowClearFor() {
+    if (trace.end() == MotionEnd.LIMIT_OF_MODEL) {
+      return trace.last().time();
+    }
     return contact.isPresent() && bowFirst ? contact.getAsDouble() : Double.POSITIVE_INFINITY;
   }
 }
