@@ -34,25 +34,18 @@ public final class FallsStudy {
    * @return its falls; empty where it was stopped
    */
   public static Optional<FallAnswer> find(
-      CaseFile caseFile,
-      OptionalDouble ramp,
-      OptionalDouble mostPower,
-      BooleanSupplier isStopped) {
+      CaseFile caseFile, OptionalDouble ramp, OptionalDouble mostPower, BooleanSupplier isStopped) {
     OptionalDouble own = caseFile.notes().throttleRamp();
     RampSource source =
-        ramp.isPresent()
-            ? RampSource.ASKED
-            : own.isPresent() ? RampSource.CASE : RampSource.USUAL;
-    FallDrive drive =
-        new FallDrive(ramp.orElse(own.orElse(FallDrive.USUAL_RAMP)), mostPower);
+        ramp.isPresent() ? RampSource.ASKED : own.isPresent() ? RampSource.CASE : RampSource.USUAL;
+    FallDrive drive = new FallDrive(ramp.orElse(own.orElse(FallDrive.USUAL_RAMP)), mostPower);
     CaseSolver solver = CaseSolver.of(caseFile.rideCase());
     Optional<FallStudy> study = FallStudy.find(solver, drive, isStopped);
     if (study.isEmpty()) {
       return Optional.empty();
     }
     List<FallAnswer.Nearest> nearest = new ArrayList<>();
-    if (!study.get().points().isEmpty()
-        && study.get().caps().size() < Posture.values().length) {
+    if (!study.get().points().isEmpty() && study.get().caps().size() < Posture.values().length) {
       FallSolver falls = new FallSolver(MotionModel.large(solver));
       for (Posture posture : Posture.values()) {
         if (isStopped.getAsBoolean()) {
@@ -67,8 +60,7 @@ public final class FallsStudy {
   }
 
   /** The speed at which the gentlest remote comes nearest to both limits. */
-  private static FallAnswer.Nearest nearest(
-      FallSolver falls, FallStudy study, Posture posture) {
+  private static FallAnswer.Nearest nearest(FallSolver falls, FallStudy study, Posture posture) {
     RideLimits limits = falls.model().solver().rideCase().limits();
     FallAnswer.Nearest best = null;
     double most = -1;

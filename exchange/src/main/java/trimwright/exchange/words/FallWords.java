@@ -154,10 +154,7 @@ public final class FallWords {
     return Sentence.upperFirst(of(p.posture()))
         + ": no cap brings it inside. Nearest it comes at "
         + amounts.speed(p.speed())
-        + nearest
-            .drive()
-            .mostPower()
-            .stream()
+        + nearest.drive().mostPower().stream()
             .mapToObj(w -> ", with " + Shown.decimals(w, 0) + " W at most")
             .findFirst()
             .orElse("")
@@ -186,8 +183,7 @@ public final class FallWords {
     return switch (breach.end()) {
       case WING_BREACHES -> "a wing comes out after " + seconds(breach.margin());
       case PROPELLER_BREACHES -> "the propeller comes out after " + seconds(breach.margin());
-      case STERN_TOUCHES ->
-          "the stern comes down on the water after " + seconds(breach.margin());
+      case STERN_TOUCHES -> "the stern comes down on the water after " + seconds(breach.margin());
       case RAN_OUT -> "nothing comes out";
       default -> "it goes beyond what is computed after " + seconds(breach.margin());
     };
@@ -224,11 +220,14 @@ public final class FallWords {
 
   private String ramp(CaseFile caseFile) {
     String ramp = seconds(answer.study().drive().ramp());
-    String throttle =
-        caseFile.rideCase().setup().drive().isPresent() ? "throttle" : "pull, for want of a drive,";
+    if (caseFile.rideCase().setup().drive().isEmpty()) {
+      return "Without a drive it is the pull that goes to nothing in "
+          + ramp
+          + (answer.ramp() == RampSource.USUAL ? ": chosen, no source." : ".");
+    }
     return switch (answer.ramp()) {
-      case ASKED -> "The " + throttle + " goes in the " + ramp + " that you asked for.";
-      case CASE -> "The " + throttle + " goes in " + ramp + ", as the case says.";
+      case ASKED -> "The throttle goes in the " + ramp + " that you asked for.";
+      case CASE -> "The throttle goes in " + ramp + ", as the case says.";
       case USUAL ->
           "Find out how quickly the remote lets go: the case says no throttle_ramp_s, so that "
               + ramp

@@ -69,7 +69,8 @@ public final class MotionWords {
     }
     List<String> all = new ArrayList<>();
     if (ridden.isEmpty()) {
-      all.add("Choose other speeds: at none of these it flies, so that there is no manner to tell.");
+      all.add(
+          "Choose other speeds: at none of these it flies, so that there is no manner to tell.");
       return all;
     }
     double wished = caseFile.rideCase().rider().wishedSpeed();
@@ -190,14 +191,17 @@ public final class MotionWords {
 
   private String lockedIn(Manners m) {
     String height = amounts.length(Manners.HEIGHT);
-    String step =
-        "How locked in: " + amounts.length(Manners.STEP) + " that you do not notice ";
+    String step = "How locked in: " + amounts.length(Manners.STEP) + " that you do not notice ";
     return m.lockedIn().isPresent()
-        ? step + "change the height by " + height
+        ? step
+            + "change the height by "
+            + height
             + " in "
             + seconds(m.lockedIn().getAsDouble())
             + "; look at your height oftener than that."
-        : step + "have not changed the height by " + height
+        : step
+            + "have not changed the height by "
+            + height
             + " after "
             + seconds(Manners.LONGEST)
             + ".";
@@ -221,7 +225,9 @@ public final class MotionWords {
             + amounts.length(c.footCorrection())
             + ".";
     return (followed
-            ? "Ride the chop with your feet: " + Sentence.lowerFirst(met) + ", slowly enough for them."
+            ? "Ride the chop with your feet: "
+                + Sentence.lowerFirst(met)
+                + ", slowly enough for them."
             : "Do not chase the chop, let the knees take it: "
                 + Sentence.lowerFirst(met)
                 + ", faster than feet follow.")

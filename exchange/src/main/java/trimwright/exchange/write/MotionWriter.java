@@ -57,8 +57,7 @@ public final class MotionWriter {
             p -> fields.texts("limits", Codes.of(p.brokenLimits())), () -> fields.none("limits"));
     point
         .manners()
-        .ifPresentOrElse(
-            m -> manners(fields.object("manners"), m), () -> fields.none("manners"));
+        .ifPresentOrElse(m -> manners(fields.object("manners"), m), () -> fields.none("manners"));
   }
 
   private static void manners(JsonFields fields, Manners m) {

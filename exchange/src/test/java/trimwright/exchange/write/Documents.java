@@ -97,6 +97,17 @@ final class Documents {
             WingWriter.json(wing(OptionalDouble.of(0.45))),
             WingWriter.json(wing(OptionalDouble.empty()))));
     texts.put(OutputSchema.ENVELOPE, List.of(ENVELOPE));
+    texts.put(
+        OutputSchema.MOTION,
+        List.of(
+            MotionWriter.json(Samples.caseFile(), MotionSamples.manners()),
+            MotionWriter.json(Samples.caseFile(), List.of())));
+    texts.put(
+        OutputSchema.FALLS,
+        List.of(
+            FallWriter.json(Samples.caseFile(), MotionSamples.outside()),
+            FallWriter.json(Samples.caseFile(), MotionSamples.inside()),
+            FallWriter.json(Samples.caseFile(), MotionSamples.nothing())));
     texts.put(OutputSchema.LIMITS, List.of(LimitsWriter.json(LimitsFile.CHOSEN)));
     return texts;
   }

@@ -20,7 +20,6 @@ public record Breach(OptionalDouble time, MotionEnd end, MotionTrace trace) {
    * only the time that was followed: what came after is not known.
    */
   public double margin() {
-    return time.orElse(
-        end == MotionEnd.RAN_OUT ? Double.POSITIVE_INFINITY : trace.last().time());
+    return time.orElse(end == MotionEnd.RAN_OUT ? Double.POSITIVE_INFINITY : trace.last().time());
   }
 }

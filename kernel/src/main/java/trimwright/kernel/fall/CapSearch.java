@@ -63,7 +63,9 @@ record CapSearch(
       Optional<Powertrain> powertrain = falls.model().findPowertrain();
       if (powertrain.isPresent()) {
         needed =
-            Math.max(needed, FallCaps.SPARE_POWER * powertrain.get().electricPower(trim.thrust(), trim.speed()));
+            Math.max(
+                needed,
+                FallCaps.SPARE_POWER * powertrain.get().electricPower(trim.thrust(), trim.speed()));
       }
       permitted = Math.min(permitted, mostPower(trim, ramp, needed, permitted));
       if (permitted < needed || Double.isNaN(permitted)) {
