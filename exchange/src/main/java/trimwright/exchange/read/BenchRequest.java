@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -134,5 +135,16 @@ public final class BenchRequest {
    */
   public boolean flag(String name) {
     return root.path(name).isBoolean() && root.get(name).booleanValue();
+  }
+
+  /**
+   * A number.
+   *
+   * @param name of the key
+   * @return the number, where there is a finite one
+   */
+  public OptionalDouble number(String name) {
+    double value = root.path(name).isNumber() ? root.get(name).doubleValue() : Double.NaN;
+    return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
   }
 }

@@ -18,6 +18,8 @@ public enum OutputSchema {
   BENCH_BANDS,
   /** Of {@link BenchEnvelopeWriter}. */
   BENCH_ENVELOPE,
+  /** Of {@link BenchMotionWriter}. */
+  BENCH_MOTION,
   /** Of {@link SheetWriter}. */
   SHEET,
   /** Of {@link ShimWriter}. */

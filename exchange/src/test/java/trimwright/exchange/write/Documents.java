@@ -22,7 +22,13 @@ import trimwright.kernel.band.SharedInputs;
 import trimwright.kernel.band.SplitBands;
 import trimwright.kernel.cause.CauseOutcome;
 import trimwright.kernel.envelope.Envelope;
+import trimwright.kernel.fall.FallDrive;
 import trimwright.kernel.hull.Posture;
+import trimwright.kernel.motion.MotionModel;
+import trimwright.kernel.motion.MotionTrim;
+import trimwright.kernel.motion.ThrottleCut;
+import trimwright.kernel.play.Play;
+import trimwright.kernel.play.PlaySolver;
 import trimwright.kernel.trim.CaseSolver;
 import trimwright.kernel.trim.Curve;
 import trimwright.kernel.trim.NoTrimReason;
@@ -41,6 +47,9 @@ final class Documents {
           Envelope.Ratings.NONE,
           Optional.empty(),
           Posture.STANDING);
+
+  private static final PlaySolver PLAYS =
+      new PlaySolver(MotionModel.large(CaseSolver.of(Samples.caseFile().rideCase())));
 
   private static final String ENVELOPE = EnvelopeWriter.json(Samples.caseFile(), LIMITS);
 
@@ -81,6 +90,14 @@ final class Documents {
             benchEnvelope(Measures.METRIC, List.of(), Optional.empty(), OptionalDouble.empty()),
             BenchEnvelopeWriter.stopped(4)));
     texts.put(
+        OutputSchema.BENCH_MOTION,
+        List.of(
+            motion(Play.FOOT_FORWARD, 24 * Samples.KMH, Measures.METRIC),
+            motion(Play.CHOP, 24 * Samples.KMH, Measures.IMPERIAL),
+            motion(Play.THROTTLE_CUT, 24 * Samples.KMH, Measures.METRIC),
+            motion(Play.BREACH, 2 * Samples.KMH, Measures.METRIC),
+            BenchMotionWriter.stopped(4)));
+    texts.put(
         OutputSchema.SHEET,
         List.of(SheetWriter.json(Samples.caseFile(), 20 * Samples.KMH, "my.pdf")));
     texts.put(
@@ -119,6 +136,20 @@ final class Documents {
       OptionalDouble fastest) {
     return BenchEnvelopeWriter.accepted(
         3, measures, Samples.caseFile(), LIMITS, banks, breach, fastest);
+  }
+
+  private static String motion(Play play, double speed, Measures measures) {
+    Optional<MotionTrim> trim = PLAYS.model().findTrim(speed);
+    FallDrive drive = new FallDrive(FallDrive.USUAL_RAMP, OptionalDouble.empty());
+    return BenchMotionWriter.accepted(
+        3,
+        measures,
+        Samples.caseFile(),
+        play,
+        speed,
+        trim.map(t -> PLAYS.play(play, t, drive)),
+        trim.map(t -> ThrottleCut.of(PLAYS.model(), t)),
+        play == Play.CHOP ? PLAYS.chop().waves() : List.of());
   }
 
   static String curve(Curve curve) {

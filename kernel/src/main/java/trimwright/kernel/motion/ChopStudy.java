@@ -61,16 +61,9 @@ final class ChopStudy {
   static Optional<ChopAnswer.WaveAnswer> answer(
       MotionModel model, MotionTrim trim, SmallMotion small, double frequency, double wavenumber) {
     double chord = model.craft().rideCase().setup().frontWing().shape().meanChord();
-    double[][] parts = new double[2][];
-    // What is real at phase 0 is the real part, what is there a quarter of a swing earlier the
-    // imaginary one.
-    for (int part = 0; part < 2; part++) {
-      ChopWave wave = new ChopWave(SMALL, frequency, wavenumber, part == 0 ? 0 : -0.5 * Math.PI);
-      parts[part] = push(model, trim, new Chop(List.of(wave), chord));
-    }
     double encounter = frequency + wavenumber * trim.speed();
     double[] press = small.press();
-    Optional<double[][]> passive = small.motion().swing(parts[0], parts[1], encounter);
+    Optional<double[][]> passive = swing(model, trim, small, frequency, wavenumber, chord);
     Optional<double[][]> pressed = small.motion().swing(press, new double[press.length], encounter);
     if (passive.isEmpty() || pressed.isEmpty()) {
       return Optional.empty();
@@ -93,6 +86,24 @@ final class ChopStudy {
     return Optional.of(
         new ChopAnswer.WaveAnswer(
             2 * Math.PI / Math.abs(wavenumber), Math.abs(encounter), pitch, rise, up, hold));
+  }
+
+  /** The states' swing per metre of a wave's amplitude: real parts, then imaginary ones. */
+  static Optional<double[][]> swing(
+      MotionModel model,
+      MotionTrim trim,
+      SmallMotion small,
+      double frequency,
+      double wavenumber,
+      double chord) {
+    double[][] parts = new double[2][];
+    // What is there at phase 0 is the real part, what is there a quarter of a swing earlier the
+    // imaginary one.
+    for (int part = 0; part < 2; part++) {
+      ChopWave wave = new ChopWave(SMALL, frequency, wavenumber, part == 0 ? 0 : -0.5 * Math.PI);
+      parts[part] = push(model, trim, new Chop(List.of(wave), chord));
+    }
+    return small.motion().swing(parts[0], parts[1], frequency + wavenumber * trim.speed());
   }
 
   private static double size(double[][] x, int state) {

@@ -7,16 +7,17 @@ import trimwright.kernel.numeric.Roots;
 /**
  * Whether somebody who answers late can hold a motion that grows by itself.
  *
- * <p>What decides are the growing parts alone: a feedback on them leaves the others as they are.
- * With p(s) their characteristic polynomial of degree n, a person who feels them and their rates
- * and answers after a time d closes the loop to p(s) + k(s) exp(-s d) = 0, k a polynomial of degree
- * n - 1 of the person's choosing. Tried are the k that give one real root as many fold as possible:
- * n + 1 fold where (p(s) exp(s d))⁽ⁿ⁾ vanishes, which for one growing part is the best that can be
- * done (s = growth - 1/d: held while growth times delay is below 1), and for x'' = a x gives the
- * known a d² below 2 (G. Stépán, Retarded Dynamical Systems, 1989, from memory). That all roots
- * then lie to the left is counted by the principle of the argument. A person who foresees more
- * could hold more; people at a stick give up near a product of 1 (H. R. Jex, J. D. McDonnell and A.
- * V. Phatak, IEEE Transactions on Human Factors in Electronics 7, 1966, from memory).
+ * <p>Looked at are the growing parts alone: a feedback on them leaves the others as they are. With
+ * p(s) their characteristic polynomial of degree n, a person who feels them and their rates and
+ * answers after a time d closes the loop to p(s) + k(s) exp(-s d) = 0, k a polynomial of degree n -
+ * 1 of the person's choosing. Tried are the k that give one real root as many fold as possible, n +
+ * 1 fold, where the n-th derivative of p(s) exp(s d) vanishes. For one growing part that is the
+ * best there is (held while growth times delay is below 1), and for x'' = a x it gives the known a
+ * d² below 2 (G. Stépán, Retarded Dynamical Systems, 1989, from memory). That all roots then lie to
+ * the left is counted by the principle of the argument. A person who feels the other parts too, or
+ * foresees, could hold somewhat more; people at a stick give up near a product of 1 (H. R. Jex, J.
+ * D. McDonnell and A. V. Phatak, IEEE Transactions on Human Factors in Electronics 7, 1966, from
+ * memory).
  */
 final class DelayedHold {
   private static final int PARTS = 4000;

@@ -2,6 +2,7 @@ package trimwright.kernel.play;
 
 import java.util.EnumSet;
 import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
 import trimwright.kernel.fall.FallDrive;
 import trimwright.kernel.fall.FallSolver;
 import trimwright.kernel.hull.Posture;
@@ -33,16 +34,20 @@ public final class PlaySolver {
   private static final double GUST_TIME = 1;
 
   /**
-   * How far the weight goes forward to touch down and back past where it was [m], how long before
-   * the contact and after it [s], and how long a contact is waited for [s]. Chosen.
+   * How far the weight goes forward to touch down and then back past where it was [m], how long it
+   * stays back, how long the play goes on, and how long a contact is waited for [s]. Chosen.
    */
   private static final double TOUCH = 0.02;
 
-  private static final double TOUCH_BACK = 0.02;
+  private static final double TOUCH_BACK = 0.03;
 
-  private static final double BEFORE = 0.25;
+  private static final double TOUCH_HOLD = 1;
+
+  private static final double TOUCH_AFTER = 2;
 
   private static final double TOUCH_TIME = 4;
+
+  private static final int HALVINGS = 8;
 
   /** Waves of the chop, and where their phases begin. */
   private static final int WAVES = 12;
@@ -145,21 +150,37 @@ public final class PlaySolver {
     };
   }
 
-  /** Down until the board meets the water, the weight back in time to meet it gently. */
+  /**
+   * Down until the board just meets the water, the weight going back in time: as late as still lets
+   * it touch, found by halving.
+   */
   private MotionTrace touchdown(MotionTrim trim) {
     Controls down = feet(trim, time -> TOUCH * Ramp.share(time, 0, FallSolver.SHIFT));
     double contact = follow(trim, down, TOUCH_TIME, CONTACT).last().time();
-    double back = Math.max(FallSolver.SHIFT, contact - BEFORE);
-    return follow(
+    double late = contact;
+    double early = FallSolver.SHIFT;
+    for (int i = 0; i < HALVINGS; i++) {
+      double middle = 0.5 * (late + early);
+      boolean touches =
+          follow(trim, backAt(trim, middle), middle + TOUCH_AFTER, CONTACT).end()
+              != MotionEnd.RAN_OUT;
+      if (touches) {
+        late = middle;
+      } else {
+        early = middle;
+      }
+    }
+    return follow(trim, backAt(trim, late), late + TOUCH_AFTER, AFLOAT);
+  }
+
+  /** Forward, from a time on a little further back than the trim's, and back to it. */
+  private Controls backAt(MotionTrim trim, double back) {
+    return feet(
         trim,
-        feet(
-            trim,
-            time ->
-                TOUCH * Ramp.share(time, 0, FallSolver.SHIFT)
-                    - (TOUCH + TOUCH_BACK) * Ramp.share(time, back, FallSolver.SHIFT)
-                    + TOUCH_BACK * Ramp.share(time, contact + BEFORE, FallSolver.SHIFT)),
-        TOUCH_TIME + 1,
-        AFLOAT);
+        time ->
+            TOUCH * Ramp.share(time, 0, FallSolver.SHIFT)
+                - (TOUCH + TOUCH_BACK) * Ramp.share(time, back, FallSolver.SHIFT)
+                + TOUCH_BACK * Ramp.share(time, back + TOUCH_HOLD, FallSolver.SHIFT));
   }
 
   private MotionTrace follow(
@@ -168,7 +189,7 @@ public final class PlaySolver {
         trim, controls, WaterMotion.STILL, MotionModel.Body.FOLLOWS, duration, STEP, ends);
   }
 
-  private Controls feet(MotionTrim trim, java.util.function.DoubleUnaryOperator forward) {
+  private Controls feet(MotionTrim trim, DoubleUnaryOperator forward) {
     return Controls.of(
         time -> trim.footPressure() + forward.applyAsDouble(time),
         (time, speed) -> model.heldThrust(trim, speed));

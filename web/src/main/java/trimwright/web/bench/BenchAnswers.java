@@ -10,6 +10,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import trimwright.desk.BenchBands;
 import trimwright.desk.BenchEnvelope;
+import trimwright.desk.BenchMotion;
 import trimwright.desk.BenchStudy;
 import trimwright.desk.KeptTables;
 import trimwright.desk.SectionPolars;
@@ -17,10 +18,12 @@ import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.unit.Measures;
 import trimwright.exchange.write.BenchBandsWriter;
 import trimwright.exchange.write.BenchEnvelopeWriter;
+import trimwright.exchange.write.BenchMotionWriter;
 import trimwright.exchange.write.BenchWriter;
 import trimwright.exchange.write.SectionCode;
 import trimwright.exchange.write.SectionState;
 import trimwright.kernel.band.Bands;
+import trimwright.kernel.play.Play;
 
 /** Has cases computed over the Bench's speeds, a few at once and no more. */
 final class BenchAnswers {
@@ -207,6 +210,31 @@ final class BenchAnswers {
                                     found.breach(),
                                     found.fastest()))
                         .orElseGet(() -> BenchEnvelopeWriter.stopped(sequence))));
+  }
+
+  /**
+   * A play of a case, one at a time; given up as {@link #banded}.
+   *
+   * @throws TooBusy as {@link #accepted}
+   */
+  String motion(long sequence, Measures measures, CaseFile caseFile, Play play, double speed) {
+    long begun = lastAsked;
+    CaseFile layered = sections.of(caseFile);
+    return inTurn(
+        () ->
+            BenchMotion.find(layered, play, speed, () -> lastAsked != begun)
+                .map(
+                    found ->
+                        BenchMotionWriter.accepted(
+                            sequence,
+                            measures,
+                            layered,
+                            play,
+                            speed,
+                            found.trace(),
+                            found.cut(),
+                            found.waves()))
+                .orElseGet(() -> BenchMotionWriter.stopped(sequence)));
   }
 
   /**

@@ -1,5 +1,6 @@
 package trimwright.web.bench;
 
+import java.util.Arrays;
 import java.util.Optional;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
@@ -15,14 +16,20 @@ import trimwright.exchange.read.CaseDraft;
 import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.read.DraftReading;
 import trimwright.exchange.unit.Measures;
+import trimwright.exchange.unit.Unit;
 import trimwright.exchange.write.BenchPageWriter;
 import trimwright.exchange.write.BenchWriter;
+import trimwright.exchange.write.Codes;
 import trimwright.exchange.write.SectionState;
+import trimwright.kernel.play.Play;
 import trimwright.web.page.Theme;
 
 /** The page, and the answers to its sliders. */
 @Controller
 class BenchController {
+  /** Faster nobody rides. */
+  private static final double FASTEST_KMH = 200;
+
   private final BenchAnswers answers;
   private final BenchCases cases;
 
@@ -88,6 +95,36 @@ class BenchController {
             .map(c -> answers.envelope(request.sequence(), request.measures(), c))
             .orElseGet(() -> BenchWriter.refused(request.sequence(), reading.problems()));
     return Utf8.json(HttpStatus.OK, answer);
+  }
+
+  /** One thing that can happen on a ride: asked for while the page shows it. */
+  @PostMapping(path = "/bench/motion", consumes = MediaType.APPLICATION_JSON_VALUE)
+  ResponseEntity<byte[]> motion(@RequestBody byte[] body) {
+    BenchRequest request = BenchRequest.find(body).orElseThrow(BadQuestion::new);
+    Play play =
+        request.text("play").flatMap(BenchController::findPlay).orElseThrow(BadQuestion::new);
+    double kmh = request.number("speed_kmh").orElseThrow(BadQuestion::new);
+    if (!(kmh > 0 && kmh <= FASTEST_KMH)) {
+      throw new BadQuestion();
+    }
+    DraftReading reading = Drafts.read(request);
+    String answer =
+        reading
+            .caseFile()
+            .map(
+                c ->
+                    answers.motion(
+                        request.sequence(),
+                        request.measures(),
+                        c,
+                        play,
+                        Unit.KILOMETRE_PER_HOUR.toSi(kmh)))
+            .orElseGet(() -> BenchWriter.refused(request.sequence(), reading.problems()));
+    return Utf8.json(HttpStatus.OK, answer);
+  }
+
+  private static Optional<Play> findPlay(String code) {
+    return Arrays.stream(Play.values()).filter(p -> Codes.of(p).equals(code)).findFirst();
   }
 
   /** How far the polars are of the sections of what stands in the fields. */
