@@ -49,6 +49,16 @@ export function playFrame(play, craft, rider, { width, height }) {
   };
 }
 
+/**
+ * Where the board ends, ahead of the mast as foot pressure is counted [mm]. Farther out no foot can
+ * press, whatever would be needed.
+ */
+export function boardEnds(craft) {
+  const { points } = craft.shapes.find(({ kind }) => kind === 'board');
+  const xs = points.filter((_, i) => i % 2 === 0);
+  return [Math.min(...xs), Math.max(...xs)].map((x) => 1000 * (x - craft.deck[0]));
+}
+
 /** Corners of boxes around the craft's parts [m]. */
 function cornersOf(craft) {
   return craft.shapes.flatMap(({ points }) => {

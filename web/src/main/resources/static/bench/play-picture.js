@@ -1,10 +1,10 @@
 import { place, pose } from './geometry.js';
 import { nose } from './measures.js';
-import { playFrame } from './play-frame.js';
+import { boardEnds, playFrame } from './play-frame.js';
 import { Rider, bodyAt } from './play-rider.js';
 import { Water } from './play-water.js';
 import { Craft } from './side-craft.js';
-import { Label, add, points, root, set } from './svg.js';
+import { Label, add, points, root, set, show } from './svg.js';
 import { watchSize, whenAtRest } from './watch.js';
 
 /**
@@ -86,7 +86,10 @@ class PlayPicture {
     this.rider.draw(craft, now, bodyAt(craft, now, rider, moment.body_ahead_mm), frame);
     this.craft.draw(craft, now, frame, colours, false);
     const [dx, dy] = craft.deck;
-    const [x, y] = place(now, dx + moment.foot_pressure_ahead_of_mast_mm / 1000, dy);
+    const pressedMm = moment.foot_pressure_ahead_of_mast_mm;
+    const [stern, bow] = boardEnds(craft);
+    show(this.centre, pressedMm >= stern && pressedMm <= bow);
+    const [x, y] = place(now, dx + pressedMm / 1000, dy);
     const px = frame.x + x * frame.perMetre;
     const py = frame.water - y * frame.perMetre;
     set(this.centre, { points: points([px, py, px - 6, py + 10, px + 6, py + 10]) });

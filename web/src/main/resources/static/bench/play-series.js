@@ -3,19 +3,19 @@ import { fixed, nose } from './measures.js';
 /** What the traces and the table of a play show. */
 
 /**
- * By the series of the answer; `least` is the least span that an axis has, so that a small
+ * By the series of the answer; `span` is the least that an axis has, so that a small
  * wobble does not look like a large one [canonical unit]; `short` is the title where it is narrow,
  * and `down` that numbers grow downwards.
  */
 export const TRACES = [
-  { key: 'deck_pitch_deg', title: 'Deck, nose up', unit: '°', decimals: 1, least: 2, hue: 'ink' },
-  { key: 'bow_clearance_mm', title: 'Bow over water', unit: 'mm', least: 100, hue: 'ink' },
-  { key: 'immersion_mm', title: 'Front wing under water', unit: 'mm', least: 100, hue: 'front',
-    down: true },
-  { key: 'speed_kmh_at', title: 'Speed', unit: 'km/h', decimals: 1, least: 2, hue: 'ink' },
+  { key: 'deck_pitch_deg', title: 'Deck, nose up', unit: '°', decimals: 1, span: 2, hue: 'ink' },
+  { key: 'bow_clearance_mm', title: 'Bow over water', unit: 'mm', span: 100, hue: 'ink' },
+  { key: 'immersion_mm', title: 'Front wing under water', short: 'Wing under water',
+    unit: 'mm', span: 100, hue: 'front', down: true },
+  { key: 'speed_kmh_at', title: 'Speed', unit: 'km/h', decimals: 1, span: 2, hue: 'ink' },
   { key: 'foot_pressure_ahead_of_mast_mm', title: 'Foot pressure ahead of mast',
-    short: 'Foot pressure', unit: 'mm', least: 50, hue: 'ink' },
-  { key: 'thrust_n', title: 'Thrust', unit: 'N', decimals: 0, least: 40, hue: 'action' },
+    short: 'Foot pressure', unit: 'mm', span: 50, hue: 'ink' },
+  { key: 'thrust_n', title: 'Thrust', unit: 'N', decimals: 0, span: 40, hue: 'action' },
 ];
 
 /** More that only the table has. */

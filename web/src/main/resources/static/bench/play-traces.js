@@ -1,5 +1,6 @@
 import { roundAbove } from './geometry.js';
 import { fixed } from './measures.js';
+import { boardEnds } from './play-frame.js';
 import { momentWords, TRACES } from './play-series.js';
 import { Pool } from './pool.js';
 import { Label, add, number, root, set, textWidth } from './svg.js';
@@ -28,7 +29,7 @@ const TICK_ROOM = 4;
  * @param {HTMLElement} host whose size the page's style sheet gives
  * @param {function(number): void} onMoment called with the moment that was chosen [s]
  * @returns {{svg: SVGElement, handle: HTMLElement, plan: function(Object): void,
- *     show: function(Object, boolean): void}} `plan` takes `{play, measures, colours, name, of}`;
+ *     show: function(Object, boolean): void}} `plan` takes `{play, craft, measures, colours, name, of}`;
  *     `show` takes a moment and whether the clock runs
  */
 export function createPlayTraces(host, onMoment) {
@@ -70,7 +71,7 @@ class PlayTraces {
   }
 
   plan(given) {
-    const { play, measures, colours } = given;
+    const { play, craft, measures, colours } = given;
     const { width, height } = this.size;
     this.given = given;
     const line = LINE * colours.size;
@@ -85,7 +86,10 @@ class PlayTraces {
     this.x = (s) => left + ((right - left) * s) / play.lastS;
     const foot = 1.5 * line + 6;
     const each = (height - 4 - foot) / TRACES.length;
-    const sheet = { play, measures, colours, line, x: this.x, left, right };
+    const sheet = {
+      play, measures, colours, line, x: this.x, left, right,
+      ends: { foot_pressure_ahead_of_mast_mm: boardEnds(craft) },
+    };
     this.panels.forEach((panel, i) => panel.plan(sheet, 4 + i * each, each));
     this.top = this.panels[0].plot.y;
     const last = this.panels[this.panels.length - 1].plot;

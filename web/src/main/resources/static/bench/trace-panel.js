@@ -39,8 +39,8 @@ export class TracePanel {
    * @param {number} height of both [px]
    */
   plan(sheet, top, height) {
-    const { play, measures, colours, line, x, left, right } = sheet;
-    const { key, title, short, unit, hue, least, down } = this.trace;
+    const { play, measures, colours, line, x, left, right, ends } = sheet;
+    const { key, title, short, unit, hue, span, down } = this.trace;
     this.sheet = sheet;
     this.hue = paint(colours, hue);
     const room = TITLE * line;
@@ -49,8 +49,11 @@ export class TracePanel {
     this.title.show(
       left, top + 0.79 * line, 'start', narrow ? (short ?? title) : title, '', colours.muted,
       colours);
-    const values = play.each(key).map((value) => measures.value(value, unit));
-    this.range = rangeOf(values, least * measures.unit(unit).factor, key, this.plot.height,
+    const [least, most] = ends[key] ?? [-Infinity, Infinity];
+    // What lies beyond is drawn along the edge.
+    this.shown = (value) => measures.value(Math.max(least, Math.min(most, value)), unit);
+    const values = play.each(key).map(this.shown);
+    this.range = rangeOf(values, span * measures.unit(unit).factor, key, this.plot.height,
       colours.size);
     const { low, high } = this.range;
     this.y = (value) => {
@@ -88,18 +91,21 @@ export class TracePanel {
   show(moment) {
     const { measures, colours, line, right } = this.sheet;
     const { key, unit, decimals } = this.trace;
+    const [least, most] = this.sheet.ends[key] ?? [-Infinity, Infinity];
+    const isOn = moment[key] >= least && moment[key] <= most;
     this.value.show(
-      right, this.plot.y - 0.26 * line, 'end', measures.text(moment[key], unit, decimals),
-      measures.symbol(unit), colours.ink, colours);
-    return this.y(measures.value(moment[key], unit));
+      right, this.plot.y - 0.26 * line, 'end',
+      isOn ? measures.text(moment[key], unit, decimals) : 'off the board',
+      isOn ? measures.symbol(unit) : '', colours.ink, colours);
+    return this.y(this.shown(moment[key]));
   }
 }
 
 /** An upright axis around values, at least so long. */
-function rangeOf(values, least, key, height, size) {
+function rangeOf(values, span, key, height, size) {
   let low = Math.min(...values);
   let high = Math.max(...values);
-  const more = Math.max(0, least - (high - low)) / 2;
+  const more = Math.max(0, span - (high - low)) / 2;
   low -= more;
   high += more;
   return uprightRange(null, low, high, { id: key, always: [low, high] }, height, size);

@@ -20,6 +20,9 @@ import { createTable } from './tables.js';
 
 const REST_MS = 600;
 
+/** Who waits longer than this is told so [ms]. */
+const PATIENCE_MS = 300;
+
 /** How far the buttons beside the moment go [s]. */
 const NUDGE_S = 0.1;
 
@@ -47,6 +50,7 @@ export function createWhatIf({ ask, question, view }) {
   let play = null;
   let drawn = null;
   let isFresh = false;
+  let patience = 0;
 
   const isOpen = () => !section.hidden;
   const chosen = () => document.querySelector('input[name=play]:checked');
@@ -77,8 +81,10 @@ export function createWhatIf({ ask, question, view }) {
     result.classList.toggle('waiting', answer === null);
     setAttribute(result, 'aria-busy', String(answer === null));
     setText(byId('play-said'), why);
+    clearTimeout(patience);
     if (answer === null) {
       clock.pause();
+      patience = setTimeout(sayWaiting, PATIENCE_MS);
       return;
     }
     const starts = isFresh && !STILL.matches;
@@ -95,6 +101,12 @@ export function createWhatIf({ ask, question, view }) {
       clock.play();
     }
     announce(() => (isOpen() ? [nameOf(chosen()), ...answer.words].join('. ') : ''));
+  }
+
+  function sayWaiting() {
+    if (isOpen() && question() !== null && byId('play-said').textContent === '') {
+      setText(byId('play-said'), 'Working it out');
+    }
   }
 
   function writeWords({ words, end, marks = [], waves, outcome }) {
@@ -123,8 +135,8 @@ export function createWhatIf({ ask, question, view }) {
     drawn = key;
     const name = nameOf(chosen());
     const standsMm = play.each('foot_pressure_ahead_of_mast_mm')[0];
-    const shared = { play, measures, colours, name, of: reply.name };
-    picture.plan({ ...shared, craft: reply.craft, rider: { ...rider, standsMm } });
+    const shared = { play, craft: reply.craft, measures, colours, name, of: reply.name };
+    picture.plan({ ...shared, rider: { ...rider, standsMm } });
     traces.plan(shared);
     showMoment(clock.s, false);
     const { heads, rows } = playTable(play, measures);
