@@ -1,10 +1,14 @@
 package trimwright.reference.topic;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
+import trimwright.kernel.motion.Chop;
 import trimwright.kernel.motion.EllipticPlate;
 import trimwright.kernel.motion.Mode;
 import trimwright.kernel.numeric.LinearMotion;
+import trimwright.kernel.rig.Craft;
+import trimwright.kernel.water.ChopWave;
 
 /** Small motions: eigenvalues, answers of an oscillator, water that goes along with a plate. */
 public final class MotionChecks {
@@ -24,7 +28,8 @@ public final class MotionChecks {
         "swing of an oscillator", MotionChecks::swing,
         "added mass of a plate over its strips",
             c -> EllipticPlate.shareOfStrips(c.number("aspect_ratio")),
-        "added mass of a disc", MotionChecks::disc);
+        "added mass of a disc", MotionChecks::disc,
+        "share of a gust that a wing feels", MotionChecks::gust);
   }
 
   /**
@@ -103,6 +108,14 @@ public final class MotionChecks {
     double radius = c.number("radius_m");
     double strips = 4.0 / 3 * Math.PI * radius * radius * radius;
     return strips * EllipticPlate.shareOfStrips(4 / Math.PI);
+  }
+
+  /** Of a wave's upward velocity, at the surface and a quarter after its crest. */
+  private static double gust(Conditions c) {
+    double frequency = Math.sqrt(Craft.GRAVITY * c.number("wavenumber_rad_m"));
+    ChopWave wave = ChopWave.against(1, frequency, Math.PI / 2, Craft.GRAVITY);
+    return new Chop(List.of(wave), c.number("chord_m")).upward(0, 0, 0)
+        / wave.vertical(0, wave.phase());
   }
 
   private static double square(double x) {
