@@ -16,8 +16,8 @@ public record Breach(OptionalDouble time, MotionEnd end, MotionTrace trace) {
 
   /**
    * The time [s]; infinite where nothing broke the surface in all the time looked at. Where the
-   * motion could not be followed that far (the stern met the water, or it went beyond the model)
-   * only the time that was followed: what came after is not known.
+   * motion could not be followed that far because it went beyond the model, only the time that was
+   * followed: what came after is not known.
    */
   public double margin() {
     return time.orElse(end == MotionEnd.RAN_OUT ? Double.POSITIVE_INFINITY : trace.last().time());

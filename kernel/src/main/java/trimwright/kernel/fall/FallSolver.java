@@ -48,8 +48,9 @@ public final class FallSolver {
   private static final Set<MotionEnd> CONTACT =
       EnumSet.of(MotionEnd.BOW_TOUCHES, MotionEnd.STERN_TOUCHES);
 
+  /** The stern may meet the water on the way: it planes, and the craft goes on up. */
   private static final Set<MotionEnd> SURFACE =
-      EnumSet.of(MotionEnd.WING_BREACHES, MotionEnd.PROPELLER_BREACHES, MotionEnd.STERN_TOUCHES);
+      EnumSet.of(MotionEnd.WING_BREACHES, MotionEnd.PROPELLER_BREACHES);
 
   private final MotionModel model;
 

@@ -20,9 +20,10 @@ import trimwright.kernel.rig.ThrustLine;
  * that of the front wing's angle when the water passed it, as a first-order lag of the distance
  * over the speed (after B. M. Jones and L. W. Bryant, ARC R&amp;M 1092, 1926, from memory: the same
  * to first order). Added mass as {@link MovedWater} says. Left out: the lag of a wing's own
- * circulation (Theodorsen's function; less than 3 % below one swing per second on these chords),
- * the waves that the motion itself makes, the water that a touching board throws, drag of mast and
- * bodies across their axes.
+ * circulation (at one swing per second on these chords some 2 % in size and 5 degrees on wings of
+ * finite span, R. T. Jones, NACA Report 681, 1940, from memory; 15 % in two dimensions), the waves
+ * that the motion itself makes, the water that a touching board throws, drag of mast and bodies
+ * across their axes.
  *
  * <p><b>Rider.</b> A mass at its height above the deck, whose height follows the deck under the
  * feet. Nothing turns it at the ankle but the place where the feet press: the force of the feet

@@ -1,5 +1,6 @@
 package trimwright.kernel.motion;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import trimwright.kernel.hull.Posture;
@@ -153,6 +154,18 @@ public final class MotionModel {
     FOLLOWS,
     /** The feet press where they are told; the mass above sways as that moves it. */
     FREE
+  }
+
+  /**
+   * The modes about the trim of a speed alone, of a rider who keeps upright.
+   *
+   * @param speed [m/s]
+   * @return the fastest growing first; none where there is no trim
+   */
+  public List<Mode> listModes(double speed) {
+    return findTrim(speed)
+        .map(trim -> new SmallMotion(this, trim, false).modes())
+        .orElse(List.of());
   }
 
   /**
