@@ -59,12 +59,19 @@ public final class FallsStudy {
     return Optional.of(new FallAnswer(study.get(), source, nearest));
   }
 
-  /** The speed at which the gentlest remote comes nearest to both limits. */
+  /**
+   * The speed at which the gentlest remote comes nearest to both limits: none above the rider's
+   * wished speed but the slowest, since nobody's first flights are faster.
+   */
   private static FallAnswer.Nearest nearest(FallSolver falls, FallStudy study, Posture posture) {
     RideLimits limits = falls.model().solver().rideCase().limits();
     FallAnswer.Nearest best = null;
     double most = -1;
+    double wished = falls.model().solver().rideCase().rider().wishedSpeed();
     for (FallPoint asIs : study.of(posture)) {
+      if (best != null && asIs.speed() > wished) {
+        break;
+      }
       MotionTrim trim = falls.findTrim(asIs.speed()).orElseThrow();
       FallDrive gentle = gentlest(falls, study.drive(), trim);
       FallPoint point = falls.at(trim, posture, gentle);

@@ -96,7 +96,7 @@ public final class FallWords {
           "Do not give this setup to somebody who flies for the first time: no cap on speed, power"
               + " or throttle ramp brings it inside the limits of first flights ("
               + asked()
-              + "), in no posture.");
+              + "), in no posture. The weight goes to a foot sooner than any throttle acts.");
     }
     for (Posture posture : Posture.values()) {
       study
@@ -213,7 +213,7 @@ public final class FallWords {
 
   private String breach(CaseFile caseFile) {
     FallPoint p = own(caseFile);
-    return "Full throttle while the weight goes to the back foot, there: "
+    return "All the throttle that is permitted while the weight goes to the back foot, there: "
         + outWords(p.breach())
         + ".";
   }
