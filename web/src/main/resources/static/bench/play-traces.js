@@ -102,7 +102,8 @@ class PlayTraces {
     set(this.upright, { stroke: colours.action });
     this.dots.forEach((dot, i) => set(dot, {
       fill: this.panels[i].hue, stroke: colours.surface }));
-    this.handle.cover(left, this.top, right - left, this.bottom - this.top, play.lastS);
+    // From the first name on, so that the ring of who goes by keys cuts no word.
+    this.handle.cover(left, 4, right - left, this.bottom - 4, play.lastS);
   }
 
   axis(lastS, left, right, line, colours) {

@@ -110,7 +110,7 @@ export function createWhatIf({ ask, question, view }) {
   }
 
   function writeWords({ words, end, marks = [], waves, outcome }) {
-    keepChildren(byId('play-words'), words, () => make('p'), setText);
+    keepChildren(byId('play-words'), words.map(together), () => make('p'), setText);
     // That the time ran out is no moment to look at.
     const ended = outcome === 'played' && end.code !== 'ran_out' ? [end] : [];
     const moments = [...marks, ...ended];
@@ -119,7 +119,7 @@ export function createWhatIf({ ask, question, view }) {
       setText(button, `${fixed(s, 2)} s`);
       setAttribute(button, 'aria-label', `${fixed(s, 2)} seconds: ${said} Show that moment`);
       button.onclick = () => clock.seek(s);
-      setText(text, said);
+      setText(text, together(said));
     });
     byId('play-moments').hidden = moments.length === 0;
     setText(byId('play-note'), waves?.note ?? '');
@@ -199,6 +199,11 @@ export function createWhatIf({ ask, question, view }) {
       traces: { svg: traces.svg, name: () => `${nameOf(chosen())} traces` },
     },
   };
+}
+
+/** A sentence whose numbers keep their units on their line. */
+function together(words) {
+  return words.replace(/(\d) (?=(mm|s|km\/h|in|mph|%)(?!\w))/g, '$1\u00A0');
 }
 
 function markRow() {

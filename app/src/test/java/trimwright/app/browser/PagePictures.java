@@ -79,7 +79,9 @@ class PagePictures {
     bench.find(".time-handle").sendKeys(Keys.HOME, Keys.PAGE_UP, Keys.PAGE_UP, Keys.PAGE_UP);
     bench
         .driver()
-        .executeScript("document.getElementById('what-if').scrollIntoView({behavior: 'instant'})");
+        .executeScript(
+            "document.activeElement.blur();"
+                + " document.getElementById('what-if').scrollIntoView({behavior: 'instant'})");
   }
 
   /** Waits for what comes once nothing moves: bands and limits. */
