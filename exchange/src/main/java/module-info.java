@@ -3,6 +3,7 @@
  * files, units, and the documents and pictures that the faces show.
  */
 module trimwright.exchange {
+  requires transitive trimwright.fitting;
   requires transitive trimwright.kernel;
   requires com.networknt.schema;
   requires org.apache.commons.csv;
