@@ -38,6 +38,7 @@ import trimwright.exchange.write.FallWriter;
       "  touches      what of the board met the water first, and when",
       "  comes out    what broke the surface first, and when, after the weight went to the back foot at the"
           + " permitted power",
+      "  not followed  the motion went steeper, slower or deeper than the forces are known",
       "  first flights  inside the limits of first flights, or what is not",
       "First flights go with licensed instruction; local rules and makers' limits come first. Nothing here says that"
           + " a fall does no harm."

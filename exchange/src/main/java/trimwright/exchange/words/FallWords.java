@@ -77,7 +77,6 @@ public final class FallWords {
     return switch (breach.end()) {
       case WING_BREACHES -> "wing at " + seconds(breach.margin());
       case PROPELLER_BREACHES -> "propeller at " + seconds(breach.margin());
-      case STERN_TOUCHES -> "stern down at " + seconds(breach.margin());
       case RAN_OUT -> "nothing";
       default -> "not followed after " + seconds(breach.margin());
     };
@@ -108,6 +107,13 @@ public final class FallWords {
     all.add(noseDrop(caseFile));
     all.add(breach(caseFile));
     all.add(ramp(caseFile));
+    OptionalDouble permitted = study.drive().mostPower();
+    if (permitted.isPresent()) {
+      all.add(
+          "You permit "
+              + watts(permitted)
+              + ": a speed that takes more is shown all the same, with what it takes.");
+    }
     all.add(whose());
     return all;
   }
@@ -183,7 +189,6 @@ public final class FallWords {
     return switch (breach.end()) {
       case WING_BREACHES -> "a wing comes out after " + seconds(breach.margin());
       case PROPELLER_BREACHES -> "the propeller comes out after " + seconds(breach.margin());
-      case STERN_TOUCHES -> "the stern comes down on the water after " + seconds(breach.margin());
       case RAN_OUT -> "nothing comes out";
       default -> "it goes beyond what is computed after " + seconds(breach.margin());
     };

@@ -76,7 +76,7 @@ public final class MotionSamples {
     MotionEnd[] ends = {
       MotionEnd.WING_BREACHES,
       MotionEnd.PROPELLER_BREACHES,
-      MotionEnd.STERN_TOUCHES,
+      MotionEnd.RAN_OUT,
       MotionEnd.LIMIT_OF_MODEL
     };
     for (Posture posture : Posture.values()) {

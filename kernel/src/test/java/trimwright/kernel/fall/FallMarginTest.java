@@ -21,7 +21,6 @@ class FallMarginTest {
   @Test
   void aBreachThatWasNotFollowedToItsEndKeepsWhatWasFollowed() {
     assertThat(breach(MotionEnd.LIMIT_OF_MODEL).margin()).isEqualTo(LAST);
-    assertThat(breach(MotionEnd.STERN_TOUCHES).margin()).isEqualTo(LAST);
     assertThat(breach(MotionEnd.RAN_OUT).margin()).isInfinite();
   }
 
