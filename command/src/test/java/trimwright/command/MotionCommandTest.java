@@ -53,7 +53,7 @@ class MotionCommandTest {
   }
 
   @Test
-  void rootMeanSquaresAreTheSumsOverTheWaves() {
+  void theFrequencyResponseStandsFromTheLongestWaveOn() {
     JsonNode document = Documents.of(run(TEXT, "--json"), "motion");
     JsonNode chop = document.get("points").get(2).get("manners").get("chop");
     double lastLength = Double.POSITIVE_INFINITY;
