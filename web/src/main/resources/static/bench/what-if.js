@@ -23,6 +23,9 @@ const REST_MS = 600;
 /** Who waits longer than this is told so [ms]. */
 const PATIENCE_MS = 300;
 
+/** A shorter play is over before it is seen: it starts at quarter speed unless a person chose [s]. */
+const SHORT_S = 1;
+
 /** How far the buttons beside the moment go [s]. */
 const NUDGE_S = 0.1;
 
@@ -51,6 +54,7 @@ export function createWhatIf({ ask, question, view }) {
   let drawn = null;
   let isFresh = false;
   let patience = 0;
+  let isRateChosen = false;
 
   const isOpen = () => !section.hidden;
   const chosen = () => document.querySelector('input[name=play]:checked');
@@ -97,10 +101,19 @@ export function createWhatIf({ ask, question, view }) {
     drawn = null;
     drawPlay();
     clock.load(play?.lastS ?? 0, from);
-    if (starts) {
+    if (starts && play !== null) {
+      setRate();
       clock.play();
     }
     announce(() => (isOpen() ? [nameOf(chosen()), ...answer.words].join('. ') : ''));
+  }
+
+  function setRate() {
+    if (!isRateChosen) {
+      const value = play.lastS < SHORT_S ? '0.25' : '1';
+      document.querySelector(`input[name=play-rate][value='${value}']`).checked = true;
+      clock.setRate(Number(value));
+    }
   }
 
   function sayWaiting() {
@@ -180,7 +193,10 @@ export function createWhatIf({ ask, question, view }) {
     }),
   );
   document.querySelectorAll('input[name=play-rate]').forEach((input) =>
-    input.addEventListener('change', () => clock.setRate(Number(input.value))),
+    input.addEventListener('change', () => {
+      isRateChosen = true;
+      clock.setRate(Number(input.value));
+    }),
   );
   byId('play-toggle').addEventListener('click', clock.toggle);
   byId('play-back').addEventListener('click', () => clock.seek(clock.s - NUDGE_S));

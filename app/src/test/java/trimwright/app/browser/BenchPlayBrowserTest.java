@@ -246,6 +246,24 @@ class BenchPlayBrowserTest extends BenchBrowser {
     assertThat(shownS()).isCloseTo(0.9, within(WRITTEN_S));
   }
 
+  @Test
+  void aPlayThatIsOverAtOnceStartsAtQuarterSpeedUnlessAPersonChose() {
+    size(BenchOnScreen.SIZES.get(1));
+    open("?case=light-carver");
+    choose("throttle_up");
+    assertThat(rate()).isEqualTo("0.25");
+    choose("gust");
+    assertThat(rate()).isEqualTo("1");
+    bench.choose("play-rate", "0.25");
+    bench.choose("play-rate", "1");
+    choose("throttle_up");
+    assertThat(rate()).isEqualTo("1");
+  }
+
+  private static String rate() {
+    return bench.find("input[name=play-rate]:checked").getDomAttribute("value");
+  }
+
   @ParameterizedTest
   @CsvSource({"speed", "mass"})
   void aPlayGoesWithWhatItBelongsTo(String slider) {

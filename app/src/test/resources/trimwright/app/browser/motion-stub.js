@@ -19,7 +19,7 @@
     const falls = asked.play === 'nose_drop';
     const breaches = asked.play === 'breach';
     const chop = asked.play === 'chop';
-    const last = falls ? 1.24 : breaches ? 1.6 : 3;
+    const last = falls ? 1.24 : breaches ? 1.6 : asked.play === 'throttle_up' ? 0.5 : 3;
     const swing = (s) => (s < 0.2 ? 0 : Math.exp(-0.8 * s) * Math.sin(3.2 * (s - 0.2)));
     const grow = (s) => (s / last) ** 2;
     const sign = asked.play === 'lean_back' ? -1 : 1;
