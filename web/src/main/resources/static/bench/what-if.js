@@ -91,7 +91,7 @@ export function createWhatIf({ ask, question, view }) {
       patience = setTimeout(sayWaiting, PATIENCE_MS);
       return;
     }
-    const starts = isFresh && !STILL.matches;
+    const begins = isFresh;
     const from = isFresh || play === null ? 0 : clock.s;
     isFresh = false;
     result.hidden = false;
@@ -101,9 +101,11 @@ export function createWhatIf({ ask, question, view }) {
     drawn = null;
     drawPlay();
     clock.load(play?.lastS ?? 0, from);
-    if (starts && play !== null) {
+    if (begins && play !== null) {
       setRate();
-      clock.play();
+      if (!STILL.matches) {
+        clock.play();
+      }
     }
     announce(() => (isOpen() ? [nameOf(chosen()), ...answer.words].join('. ') : ''));
   }
