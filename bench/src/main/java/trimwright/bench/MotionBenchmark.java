@@ -16,6 +16,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import trimwright.kernel.fall.FallDrive;
+import trimwright.kernel.fall.FallSolver;
 import trimwright.kernel.fall.FallStudy;
 import trimwright.kernel.motion.Manners;
 import trimwright.kernel.motion.Mode.Mainly;
@@ -106,7 +107,9 @@ public class MotionBenchmark {
   @Benchmark
   public FallStudy falls() {
     return FallStudy.find(
-            solver, new FallDrive(FallDrive.USUAL_RAMP, OptionalDouble.empty()), () -> false)
+            new FallSolver(large),
+            new FallDrive(FallDrive.USUAL_RAMP, OptionalDouble.empty()),
+            () -> false)
         .orElseThrow();
   }
 }

@@ -39,14 +39,13 @@ public final class FallsStudy {
     RampSource source =
         ramp.isPresent() ? RampSource.ASKED : own.isPresent() ? RampSource.CASE : RampSource.USUAL;
     FallDrive drive = new FallDrive(ramp.orElse(own.orElse(FallDrive.USUAL_RAMP)), mostPower);
-    CaseSolver solver = CaseSolver.of(caseFile.rideCase());
-    Optional<FallStudy> study = FallStudy.find(solver, drive, isStopped);
+    FallSolver falls = new FallSolver(MotionModel.large(CaseSolver.of(caseFile.rideCase())));
+    Optional<FallStudy> study = FallStudy.find(falls, drive, isStopped);
     if (study.isEmpty()) {
       return Optional.empty();
     }
     List<FallAnswer.Nearest> nearest = new ArrayList<>();
     if (!study.get().points().isEmpty() && study.get().caps().size() < Posture.values().length) {
-      FallSolver falls = new FallSolver(MotionModel.large(solver));
       for (Posture posture : Posture.values()) {
         if (isStopped.getAsBoolean()) {
           return Optional.empty();

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import trimwright.kernel.hull.Posture;
 import trimwright.kernel.limit.RideLimits;
-import trimwright.kernel.motion.MotionModel;
 import trimwright.kernel.motion.MotionTrim;
 import trimwright.kernel.trim.CaseSolver;
 import trimwright.kernel.trim.SpeedInterval;
@@ -37,18 +36,18 @@ public record FallStudy(
   /**
    * The falls of a case.
    *
-   * @param solver of the case
+   * @param falls of the case
    * @param drive the remote's settings
    * @param isStopped asked between the speeds
    * @return empty where it was stopped
    */
   public static Optional<FallStudy> find(
-      CaseSolver solver, FallDrive drive, BooleanSupplier isStopped) {
+      FallSolver falls, FallDrive drive, BooleanSupplier isStopped) {
+    CaseSolver solver = falls.model().solver();
     Optional<SpeedInterval> window = solver.curve(List.of()).rideableWindow();
     if (window.isEmpty()) {
       return Optional.of(new FallStudy(List.of(), drive, List.of(), List.of()));
     }
-    FallSolver falls = new FallSolver(MotionModel.large(solver));
     RideLimits limits = solver.rideCase().limits();
     List<Double> speeds = speeds(window.get());
     List<FallPoint> points = new ArrayList<>();

@@ -57,10 +57,10 @@ class CapSearchTest {
   @Test
   void capsHoldAtEverySpeedUpToThem() {
     FallDrive drive = new FallDrive(0.3, OptionalDouble.empty());
-    FallStudy study = FallStudy.find(STRETCHED, drive, () -> false).orElseThrow();
+    FallSolver falls = new FallSolver(MotionModel.large(STRETCHED));
+    FallStudy study = FallStudy.find(falls, drive, () -> false).orElseThrow();
     RideLimits limits = STRETCHED.rideCase().limits();
     FallCaps caps = study.findCaps(Posture.PRONE).orElseThrow();
-    FallSolver falls = new FallSolver(MotionModel.large(STRETCHED));
     FallDrive capped = new FallDrive(caps.ramp(), caps.power());
     List<FallPoint> points = study.of(Posture.PRONE);
     for (FallPoint p : points) {
