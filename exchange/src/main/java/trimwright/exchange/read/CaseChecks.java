@@ -61,7 +61,7 @@ final class CaseChecks {
 
   private void setup(Values setup) {
     Optional<Values> mast = setup.findGroup("mast");
-    mast.ifPresent(m -> TooLarge.check(m, "thickness_mm", m, "chord_mm", findings));
+    mast.ifPresent(m -> mast(m, findings));
     Optional<Values> frontWing = setup.findGroup("front_wing");
     Optional<Values> ride = root.findGroup("ride");
     if (mast.isPresent() && ride.isPresent()) {
@@ -71,7 +71,7 @@ final class CaseChecks {
     if (drive.isPresent() && ride.isPresent()) {
       driveUnderWater(drive.get(), ride.get(), frontWing);
     }
-    setup.findGroup("board").ifPresent(this::volume);
+    setup.findGroup("board").ifPresent(board -> volume(board, findings));
     wingsApart(setup);
     DriveChecks.run(setup, findings);
   }
@@ -143,7 +143,14 @@ final class CaseChecks {
     }
   }
 
-  private void volume(Values board) {
+  /** What joins the keys of a mast. */
+  static void mast(Values mast, Findings findings) {
+    TooLarge.check(mast, "thickness_mm", mast, "chord_mm", findings);
+  }
+
+  /** What joins the keys of a board. */
+  static void volume(Values board, Findings findings) {
+    Naming names = findings.naming();
     if (!board.has("volume_l", "length_mm", "width_mm", "thickness_mm")) {
       return;
     }

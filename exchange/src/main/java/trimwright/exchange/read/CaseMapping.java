@@ -80,16 +80,16 @@ final class CaseMapping {
     return by.name().toLowerCase(Locale.ROOT);
   }
 
-  private static PartNotes partNotes(Values part) {
-    return new PartNotes(
-        part.findText("known_by")
-            .map(word -> coded(KnownBy.values(), CaseMapping::code, Optional.of(word))),
-        finish(part),
-        part.find("rating_nm"));
+  static Optional<KnownBy> knownBy(Values part) {
+    return part.findText("known_by")
+        .map(word -> coded(KnownBy.values(), CaseMapping::code, Optional.of(word)));
   }
 
-  private static <T> T coded(
-      T[] all, java.util.function.Function<T, String> code, Optional<String> word) {
+  private static PartNotes partNotes(Values part) {
+    return new PartNotes(knownBy(part), finish(part), part.find("rating_nm"));
+  }
+
+  static <T> T coded(T[] all, java.util.function.Function<T, String> code, Optional<String> word) {
     return Stream.of(all)
         .filter(value -> word.filter(code.apply(value)::equals).isPresent())
         .findFirst()
@@ -124,6 +124,10 @@ final class CaseMapping {
   }
 
   private static Board board(Values board) {
+    return board(board, board.get("track_mm"));
+  }
+
+  static Board board(Values board, double track) {
     return new Board(
         board.get("mass_kg"),
         board.get("length_mm"),
@@ -132,10 +136,10 @@ final class CaseMapping {
         board.get("volume_l"),
         board.get("mass_centre_mm"),
         board.get("mass_below_deck_mm"),
-        board.get("track_mm"));
+        track);
   }
 
-  private static Battery battery(Values battery, double waterTemperature) {
+  static Battery battery(Values battery, double waterTemperature) {
     return new Battery(
         battery.get("mass_kg"),
         battery.get("energy_wh"),
@@ -149,7 +153,7 @@ final class CaseMapping {
             battery.find("max_current_a")));
   }
 
-  private static Mast mast(Values mast) {
+  static Mast mast(Values mast) {
     return new Mast(
         mast.get("length_mm"),
         mast.get("chord_mm"),
@@ -162,7 +166,7 @@ final class CaseMapping {
         finish(mast));
   }
 
-  private static Drive drive(Values drive) {
+  static Drive drive(Values drive) {
     return new Drive(
         drive.get("height_above_fuselage_mm"),
         drive.get("behind_mast_mm"),
@@ -196,7 +200,7 @@ final class CaseMapping {
         drive.find("max_rpm"));
   }
 
-  private static Fuselage fuselage(Values fuselage) {
+  static Fuselage fuselage(Values fuselage) {
     return new Fuselage(
         fuselage.get("length_mm"),
         fuselage.get("diameter_mm"),
@@ -207,7 +211,7 @@ final class CaseMapping {
         fuselage.get("volume_l"));
   }
 
-  private static FittedWing wing(Values wing, WingShape shape) {
+  static FittedWing wing(Values wing, WingShape shape) {
     return new FittedWing(
         shape,
         wing.get("setting_deg"),

@@ -29,6 +29,7 @@ public final class SchemaBook {
   private static final String CASE_ID = "urn:trimwright:case:1";
   private static final String WING_ID = "urn:trimwright:wing:1";
   private static final String LIMITS_ID = "urn:trimwright:limits:1";
+  private static final String STOCK_ID = "urn:trimwright:stock:1";
   private static final Map<String, String> TEXTS =
       Map.of(
           CASE_ID,
@@ -36,7 +37,9 @@ public final class SchemaBook {
           WING_ID,
           resource("wing.schema.json"),
           LIMITS_ID,
-          resource("limits.schema.json"));
+          resource("limits.schema.json"),
+          STOCK_ID,
+          SharedParts.filled(resource("stock.schema.json"), CASE_ID, resource("case.schema.json")));
 
   /** The schema of case files. */
   public static final SchemaBook CASE = new SchemaBook(CASE_ID);
@@ -46,6 +49,9 @@ public final class SchemaBook {
 
   /** The schema of limits files. */
   public static final SchemaBook LIMITS = new SchemaBook(LIMITS_ID);
+
+  /** The schema of stock files. */
+  public static final SchemaBook STOCK = new SchemaBook(STOCK_ID);
 
   private final Map<String, JsonNode> documents = new LinkedHashMap<>();
   private final JsonNode root;

@@ -136,6 +136,9 @@ public final class SchemaProblems {
       schema.get("enum").forEach(word -> words.add(word.stringValue()));
       return words.size() == 1 ? words.get(0) : "one of " + Words.list(words);
     }
+    if (schema.has("x-wanted")) {
+      return schema.get("x-wanted").stringValue();
+    }
     if (place.endsWith("section")) {
       return "a code such as naca2412, a coordinates file (.dat, .txt, .csv), or"
           + " {thickness_percent: 12, camber_percent: 2}";
@@ -152,7 +155,8 @@ public final class SchemaProblems {
               + schema.get("minItems").intValue()
               + " to "
               + schema.get("maxItems").intValue()
-              + " groups";
+              + " "
+              + schema.path("x-entries").asString("groups");
       case "object" -> "a group of keys (" + Words.list(book.listKeys(place)) + ")";
       default ->
           "a text of "
