@@ -144,7 +144,11 @@ final class StockChecks {
               + key.replace('_', ' ')
               + " of this stock fits; "
               + (known.isEmpty()
-                  ? "none of them names a " + StockList.key(kind).replace('_', ' ') + "'s mount."
+                  ? "wanted is a "
+                      + key.replace('_', ' ')
+                      + " that names it in mounts."
+                      + StockList.key(kind)
+                      + "."
                   : "wanted is one of " + Words.list(known) + meant + "."));
     }
   }

@@ -184,7 +184,7 @@ public final class SchemaProblems {
 
   private static String unit(JsonNode schema) {
     String unit = schema.path("x-unit").asString("");
-    return unit.equals("1") ? "" : " " + unit;
+    return unit.isEmpty() || unit.equals("1") ? "" : " " + unit;
   }
 
   private String unknown(String path, String key) {
