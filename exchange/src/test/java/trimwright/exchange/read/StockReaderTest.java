@@ -146,7 +146,7 @@ class StockReaderTest {
     assertThat(refused("state: new", "state: lent"))
         .singleElement()
         .asString()
-        .startsWith("line 28: front_wings[0].state is \"lent\", a text; wanted is one of")
+        .startsWith("line 28: front_wings[0].state is \"lent\"; wanted is one of")
         .contains("demo, new, out");
     assertThat(refused("count: 2", "count: 1.5"))
         .containsExactly(
