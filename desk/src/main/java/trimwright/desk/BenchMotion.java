@@ -3,16 +3,13 @@ package trimwright.desk;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.BooleanSupplier;
 import trimwright.exchange.read.CaseFile;
 import trimwright.kernel.fall.FallDrive;
-import trimwright.kernel.motion.MotionModel;
 import trimwright.kernel.motion.MotionTrace;
 import trimwright.kernel.motion.MotionTrim;
 import trimwright.kernel.motion.ThrottleCut;
 import trimwright.kernel.play.Play;
 import trimwright.kernel.play.PlaySolver;
-import trimwright.kernel.trim.CaseSolver;
 import trimwright.kernel.water.ChopWave;
 
 /**
@@ -41,31 +38,21 @@ public record BenchMotion(
    * Plays.
    *
    * @param caseFile the case
+   * @param plays of its ride
    * @param play what
    * @param speed [m/s], above 0
-   * @param isStopped asked between the parts whether to stop
-   * @return empty where it was stopped
+   * @return what happened
    */
-  public static Optional<BenchMotion> find(
-      CaseFile caseFile, Play play, double speed, BooleanSupplier isStopped) {
+  static BenchMotion of(CaseFile caseFile, PlaySolver plays, Play play, double speed) {
     FallDrive drive = drive(caseFile);
-    CaseSolver solver = CaseSolver.of(caseFile.rideCase());
-    if (isStopped.getAsBoolean()) {
-      return Optional.empty();
-    }
-    PlaySolver plays = new PlaySolver(MotionModel.large(solver));
-    if (isStopped.getAsBoolean()) {
-      return Optional.empty();
-    }
     Optional<MotionTrim> trim = plays.model().findTrim(speed);
-    return Optional.of(
-        new BenchMotion(
-            play,
-            speed,
-            drive,
-            trim.map(t -> plays.play(play, t, drive)),
-            trim.map(t -> ThrottleCut.of(plays.model(), t)),
-            play == Play.CHOP ? plays.chop().waves() : List.of()));
+    return new BenchMotion(
+        play,
+        speed,
+        drive,
+        trim.map(t -> plays.play(play, t, drive)),
+        trim.map(t -> ThrottleCut.of(plays.model(), t)),
+        play == Play.CHOP ? plays.chop().waves() : List.of());
   }
 
   /**
@@ -74,7 +61,7 @@ public record BenchMotion(
    * @param caseFile the case
    * @return its throttle ramp, or the usual one; all the power there is
    */
-  public static FallDrive drive(CaseFile caseFile) {
+  private static FallDrive drive(CaseFile caseFile) {
     return new FallDrive(
         caseFile.notes().throttleRamp().orElse(FallDrive.USUAL_RAMP), OptionalDouble.empty());
   }

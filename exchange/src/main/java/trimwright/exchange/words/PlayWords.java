@@ -167,8 +167,9 @@ public final class PlayWords {
       square += (m.load() - mean) * (m.load() - mean);
     }
     double share = mean > 0 ? Math.sqrt(square / trace.moments().size()) / mean : 0;
+    double over = Math.toDegrees(high - low);
     return "Nobody corrects: the pitch wanders over "
-        + Shown.decimals(Math.toDegrees(high - low), 1)
+        + (over < 0.1 ? "less than 0.1" : Shown.decimals(over, 1))
         + "°, and the load on your legs swings by "
         + Shown.decimals(100 * share, 0)
         + " % either way.";
@@ -211,7 +212,7 @@ public final class PlayWords {
       case WING_BREACHES -> "A wing comes out of the water after " + after + ".";
       case PROPELLER_BREACHES ->
           "A blade of the propeller comes out of the water after " + after + ".";
-      case RIDER_FALLS -> "After " + after + " the body is further than feet can hold.";
+      case RIDER_FALLS -> "After " + after + " the body is where no feet can hold it.";
       case LIMIT_OF_MODEL -> "After " + after + " it is beyond what can be computed.";
     };
   }

@@ -12,7 +12,10 @@ public enum MotionEnd {
   WING_BREACHES,
   /** A blade of the propeller came out of the water. */
   PROPELLER_BREACHES,
-  /** The body's mass centre left the feet behind, or nothing pressed on the deck any more. */
+  /**
+   * The body's mass centre left the feet behind, or the feet would have to press beside the deck,
+   * or nothing pressed on it any more.
+   */
   RIDER_FALLS,
   /** Slower, steeper or deeper than the forces are known. */
   LIMIT_OF_MODEL

@@ -111,7 +111,9 @@ final class MotionRun {
     double loaded =
         motion.load() / (rider.allMass() * trimwright.kernel.rig.Craft.GRAVITY) - LEAST_LOAD;
     if (!free) {
-      return loaded;
+      // Upright or not: nobody presses where there is no deck.
+      double press = shape.alongDeck(state[CraftMotion.PITCH], motion.pressAhead());
+      return Math.min(loaded, shape.deckLeft(press));
     }
     double sway = state[CraftMotion.BODY] - motion.pressAhead();
     return Math.min(loaded, FALLEN - Math.abs(sway) / rider.height());

@@ -3,6 +3,7 @@ package trimwright.kernel.motion;
 import java.util.Optional;
 import trimwright.kernel.frame.Attitude;
 import trimwright.kernel.hull.TouchingBoard;
+import trimwright.kernel.rig.Board;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.Deck;
 import trimwright.kernel.rig.Drive;
@@ -17,9 +18,14 @@ final class MotionShape {
   private final double propellerAhead;
   private final double propellerAbove;
   private final boolean driven;
+  private final double length;
+  private final double middle;
 
   MotionShape(Craft craft) {
     deck = craft.deck();
+    Board b = craft.rideCase().setup().board();
+    length = b.length();
+    middle = b.massCentreAhead() - b.track();
     board = new TouchingBoard(craft);
     wings = craft.wings().toArray(new PlacedWing[0]);
     Optional<Drive> drive = craft.rideCase().setup().drive();
@@ -70,6 +76,11 @@ final class MotionShape {
     double forward = ahead * at.cos() - above * at.sin();
     double up = ahead * at.sin() + above * at.cos();
     return depth + water.height(place + forward, time) - up;
+  }
+
+  /** How much deck is left ahead of or behind a place along it [m]; negative off the board. */
+  double deckLeft(double along) {
+    return 0.5 * length - Math.abs(along - middle);
   }
 
   /** Along the deck ahead of the mast's axis, of a point so far ahead of the datum [m]. */

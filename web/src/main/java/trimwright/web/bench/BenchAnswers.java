@@ -10,8 +10,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import trimwright.desk.BenchBands;
 import trimwright.desk.BenchEnvelope;
-import trimwright.desk.BenchMotion;
 import trimwright.desk.BenchStudy;
+import trimwright.desk.KeptPlays;
 import trimwright.desk.KeptTables;
 import trimwright.desk.SectionPolars;
 import trimwright.exchange.read.CaseFile;
@@ -44,6 +44,8 @@ final class BenchAnswers {
 
   /** Tables of cases with one number moved, for the bands; kept apart, since they are many. */
   private final KeptTables moved = new KeptTables();
+
+  private final KeptPlays plays = new KeptPlays();
 
   private final SectionJobs sections = new SectionJobs(new SectionPolars(Optional.empty()));
 
@@ -222,7 +224,8 @@ final class BenchAnswers {
     CaseFile layered = sections.of(caseFile);
     return inTurn(
         () ->
-            BenchMotion.find(layered, play, speed, () -> lastAsked != begun)
+            plays
+                .find(layered, play, speed, () -> lastAsked != begun)
                 .map(
                     found ->
                         BenchMotionWriter.accepted(

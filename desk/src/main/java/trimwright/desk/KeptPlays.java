@@ -1,0 +1,48 @@
+package trimwright.desk;
+
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import trimwright.exchange.read.CaseFile;
+import trimwright.kernel.motion.MotionModel;
+import trimwright.kernel.play.Play;
+import trimwright.kernel.play.PlaySolver;
+import trimwright.kernel.rig.RideCase;
+import trimwright.kernel.trim.CaseSolver;
+
+/**
+ * Plays of the case that was asked for last: its tables are kept, so that another play or speed of
+ * the same case costs the motion alone. May be shared between threads.
+ */
+public final class KeptPlays {
+  private record Kept(RideCase rideCase, PlaySolver plays) {}
+
+  private volatile Kept kept;
+
+  /**
+   * Plays.
+   *
+   * @param caseFile the case
+   * @param play what
+   * @param speed [m/s], above 0
+   * @param isStopped asked between the parts whether to stop
+   * @return empty where it was stopped
+   */
+  public Optional<BenchMotion> find(
+      CaseFile caseFile, Play play, double speed, BooleanSupplier isStopped) {
+    Kept last = kept;
+    if (last == null || !last.rideCase().equals(caseFile.rideCase())) {
+      if (isStopped.getAsBoolean()) {
+        return Optional.empty();
+      }
+      CaseSolver solver = CaseSolver.of(caseFile.rideCase());
+      if (isStopped.getAsBoolean()) {
+        return Optional.empty();
+      }
+      last = new Kept(caseFile.rideCase(), new PlaySolver(MotionModel.large(solver)));
+      kept = last;
+    }
+    return isStopped.getAsBoolean()
+        ? Optional.empty()
+        : Optional.of(BenchMotion.of(caseFile, last.plays(), play, speed));
+  }
+}
