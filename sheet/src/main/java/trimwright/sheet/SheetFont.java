@@ -21,6 +21,11 @@ final class SheetFont {
   /** Names are cut after so many letters: the longest that a case file may give. */
   private static final int LONGEST = 120;
 
+  /** Where the list of an OpenType file's tables begins, and how long each entry is [bytes]. */
+  private static final int FIRST_TABLE = 12;
+
+  private static final int TABLE_ENTRY = 16;
+
   /** Stands for a character that the family lacks: a hollow square. */
   static final String REPLACEMENT = "\u25a1";
 
@@ -37,13 +42,29 @@ final class SheetFont {
       if (in == null) {
         throw new IllegalStateException("the font " + name + " is missing from the program");
       }
-      file = in.readAllBytes();
+      file = withoutLigatures(in.readAllBytes());
       font = new TTFParser(true).parse(new RandomAccessReadBuffer(file));
       glyphs = font.getUnicodeCmapLookup();
       unitsPerEm = font.getUnitsPerEm();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /**
+   * The same font without its table of substitutions: the PDF library would print "ft" and the like
+   * as one glyph that stands for no letters, so that copying or reading aloud would lose them. The
+   * table keeps its place and gets a name that nobody looks for.
+   */
+  private static byte[] withoutLigatures(byte[] file) {
+    int tables = (file[4] & 0xff) << 8 | file[5] & 0xff;
+    for (int i = 0; i < tables; i++) {
+      int at = FIRST_TABLE + i * TABLE_ENTRY;
+      if (file[at] == 'G' && file[at + 1] == 'S' && file[at + 2] == 'U' && file[at + 3] == 'B') {
+        file[at] = 'x';
+      }
+    }
+    return file;
   }
 
   /** The font's file. */

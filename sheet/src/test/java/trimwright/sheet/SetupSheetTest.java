@@ -195,6 +195,15 @@ class SetupSheetTest {
     assertThat(Sheets.text(sheetFor("Ana"))).doesNotContain("□").contains("Rider:Ana");
   }
 
+  /** Who copies the sheet's text or has it read aloud gets the letters that stand there. */
+  @Test
+  void lettersThatRunTogetherStayLetters() throws Exception {
+    String name = "after a lift, office fjord fl ff fi tt";
+    CaseFile caseFile = Sheets.read(Sheets.named(Sheets.demo("light-carver"), name));
+    byte[] pdf = Sheets.print(caseFile, 29, Sheets.choice(Paper.A4, Measures.METRIC, "Steffi"));
+    assertThat(Sheets.text(pdf)).contains(Sheets.squeezed(name)).contains("Rider:Steffi");
+  }
+
   @Test
   void withoutANameThereIsALineToWriteItOn() throws Exception {
     assertThat(Sheets.text(sheetFor(" "))).contains("Rider:____");
