@@ -28,7 +28,7 @@ import trimwright.kernel.surface.WingShape;
 final class RandomStock {
   private static final Section SECTION = Sections.naca("naca2412");
   private static final List<String> STANDARDS = List.of("one", "two", "three");
-  private static final int MOST_ALIKE = 3;
+  private static final int MOST_ALIKE = 4;
 
   private final SplittableRandom chance;
 
@@ -43,7 +43,7 @@ final class RandomStock {
         parts(PartKind.MAST, i -> mast()),
         parts(PartKind.DRIVE, i -> drive()),
         parts(PartKind.FUSELAGE, i -> fuselage()),
-        parts(PartKind.FRONT_WING, i -> wing(0.05 + 0.4 * chance.nextDouble())),
+        parts(PartKind.FRONT_WING, i -> wing(0.05 + 0.3 * chance.nextDouble())),
         parts(PartKind.STABILIZER, i -> wing(0.03 + 0.1 * chance.nextDouble())),
         parts(PartKind.SHIM, i -> new Shim(0.01 * (i + 1))));
   }
@@ -72,7 +72,8 @@ final class RandomStock {
   }
 
   private <P> List<StockPart<P>> parts(PartKind kind, IntFunction<P> piece) {
-    return IntStream.range(0, chance.nextInt(MOST_ALIKE + 1))
+    int count = chance.nextInt(24) == 0 ? 0 : 1 + chance.nextInt(MOST_ALIKE);
+    return IntStream.range(0, count)
         .mapToObj(i -> part(kind + "-" + i, kind, piece.apply(i)))
         .toList();
   }
@@ -80,10 +81,12 @@ final class RandomStock {
   private <P> StockPart<P> part(String id, PartKind kind, P piece) {
     Map<Joint, Set<String>> mounts = new EnumMap<>(Joint.class);
     Joint.of(kind).forEach(joint -> mounts.put(joint, standards()));
-    PartState[] states = {PartState.DEMO, PartState.NEW, PartState.DEMO, PartState.OUT};
+    PartState[] states = {
+      PartState.DEMO, PartState.NEW, PartState.DEMO, PartState.NEW, PartState.DEMO, PartState.OUT
+    };
     Holding holding =
         new Holding(
-            chance.nextInt(6) == 0 ? 0 : 1 + chance.nextInt(3),
+            chance.nextInt(16) == 0 ? 0 : 1 + chance.nextInt(3),
             states[chance.nextInt(states.length)],
             OptionalDouble.empty(),
             KnownBy.SHEET);
@@ -93,7 +96,7 @@ final class RandomStock {
   private Set<String> standards() {
     Set<String> some = new HashSet<>();
     for (String standard : STANDARDS) {
-      if (chance.nextInt(2) == 0) {
+      if (chance.nextInt(3) > 0) {
         some.add(standard);
       }
     }

@@ -7,8 +7,10 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.LongStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.junit.jupiter.api.Test;
 import trimwright.kernel.rig.Drive;
 import trimwright.kernel.rig.FittedWing;
 import trimwright.kernel.rig.Fuselage;
@@ -46,6 +48,17 @@ class SetupSpacePropertyTest {
     for (StockPart<Mast> mast : space.stock().masts()) {
       assertThat(space.countFoilSetsOn(mast)).isEqualTo(space.foilSetsOn(mast).count());
     }
+  }
+
+  /** The properties would say little if hardly any of their stocks had a setup. */
+  @Test
+  void manyRandomStocksHaveSetups() {
+    long some =
+        LongStream.range(0, 200)
+            .filter(
+                seed -> SetupSpace.of(new RandomStock(seed).stock(), Propulsion.DRIVEN).count() > 0)
+            .count();
+    assertThat(some).isGreaterThan(50);
   }
 
   private static Named named(StockSetup setup) {
