@@ -1,14 +1,11 @@
 package trimwright.kernel.motion;
 
 import trimwright.kernel.frame.Attitude;
-import trimwright.kernel.frame.PlaneForce;
 import trimwright.kernel.hull.Posture;
-import trimwright.kernel.hull.TouchingBoard;
 import trimwright.kernel.numeric.Elimination;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.Deck;
 import trimwright.kernel.rig.Rider;
-import trimwright.kernel.rig.ThrustLine;
 
 /**
  * The equations of motion of a craft with its rider in the plane of symmetry: surge, heave and
@@ -64,11 +61,7 @@ final class CraftMotion {
   static final int FREE = 8;
 
   private final Craft craft;
-  private final WingTable table;
   private final MovedWater moved;
-  private final ThrustLine line;
-  private final TouchingBoard board;
-  private final WingPlaces places;
   private final double inertia;
   private final double riderMass;
   private final double bodyHeight;
@@ -76,17 +69,13 @@ final class CraftMotion {
   private final double pullHeight;
   private final MotionTrim trim;
   private final Controls controls;
-  private final WaterMotion water;
   private final boolean free;
-  private final double[] wings = new double[WingTable.NUMBERS];
+  private final OuterForces outer;
   private final double[][] matrix = new double[3][3];
   private final double[] right = new double[3];
   private final double[] column = new double[3];
 
   // Of the moment worked on: what the accelerations are solved from.
-  private double forwardForce;
-  private double upForce;
-  private double moment;
   private double sin;
   private double cos;
   private double rate;
@@ -106,11 +95,7 @@ final class CraftMotion {
   CraftMotion(
       MotionModel model, MotionTrim trim, Controls controls, WaterMotion water, boolean free) {
     craft = model.craft();
-    table = model.table();
     moved = model.moved();
-    line = model.line();
-    board = model.board();
-    places = model.places();
     inertia = craft.partsInertia();
     Rider rider = craft.rideCase().rider();
     riderMass = rider.allMass();
@@ -122,8 +107,8 @@ final class CraftMotion {
     pullHeight = craft.rideCase().pullAboveDeck().orElse(0);
     this.trim = trim;
     this.controls = controls;
-    this.water = water;
     this.free = free;
+    outer = new OuterForces(model, trim, controls, water);
   }
 
   /** States in all, place apart. */
@@ -191,63 +176,18 @@ final class CraftMotion {
     }
   }
 
-  /** Forces of a state; writes the rate of the wash. */
+  /** Forces and places of a state; writes the rate of the wash. */
   private void gather(double time, double place, double[] state, double[] rates) {
-    double forward = state[FORWARD];
-    double up = state[UP];
     rate = state[RATE];
     double pitch = state[PITCH];
-    double depth = state[DEPTH];
     Attitude at = Attitude.of(pitch);
     sin = at.sin();
     cos = at.cos();
-    along = forward * cos + up * sin;
-
-    double frontDepth = depth - places.frontAhead() * sin - places.frontAbove() * cos;
-    double front = place + places.frontAhead() * cos - places.frontAbove() * sin;
-    double tail = place + places.tailAhead() * cos - places.tailAbove() * sin;
-    double tailDepth = depth - places.tailAhead() * sin - places.tailAbove() * cos;
-    double through = forward - water.forward(front, frontDepth, time);
-    double speed = Math.max(0.1, Math.hypot(through, up));
-    double path = Math.atan2(up, through);
-    double atFront =
-        pitch - path + (water.upward(front, frontDepth, time) - rate * places.frontMeets()) / speed;
-    double atTail =
-        pitch - path + (water.upward(tail, tailDepth, time) - rate * places.tailMeets()) / speed;
-    double late = atFront - state[WASH];
-    rates[WASH] = late * speed / places.apart();
-    table.read(
-        atFront,
-        atTail - atFront + trim.wash() * late,
-        speed,
-        frontDepth + water.height(front, time),
-        wings);
-    double pressure = 0.5 * craft.rideCase().water().density() * speed * speed;
-    forwardForce = 0;
-    upForce = 0;
-    moment = 0;
-    // The table's axes have the stream level: turn them back. A stream from below lifts forward.
-    double turned = pitch - atFront;
-    add(wings[0], wings[1], wings[2], turned, pressure);
-    double more = atFront - atTail;
-    double ahead = places.tailAhead() * Math.cos(atFront) - places.tailAbove() * Math.sin(atFront);
-    double above = places.tailAhead() * Math.sin(atFront) + places.tailAbove() * Math.cos(atFront);
-    double tailForward = wings[3] * Math.cos(more) - wings[4] * Math.sin(more);
-    double tailUp = wings[3] * Math.sin(more) + wings[4] * Math.cos(more);
-    double tailMoment = wings[5] + (tailUp - wings[4]) * ahead - (tailForward - wings[3]) * above;
-    add(tailForward, tailUp, tailMoment, turned, pressure);
-
-    double wetDepth = depth + water.height(place, time);
-    add(craft.drags(speed).at(at, wetDepth));
-    add(craft.weights(at));
-    add(craft.buoyancy(at, wetDepth));
-    double thrust = controls.thrust(time, forward);
-    add(line.force(at, thrust));
-    if (board != null) {
-      add(board.force(at, wetDepth, speed, path));
-    }
-    pull = line.pull(thrust);
-    air = craft.airDrag(forward + controls.gust(time));
+    along = state[FORWARD] * cos + state[UP] * sin;
+    outer.gather(time, place, at, state);
+    rates[WASH] = outer.washRate();
+    air = outer.air();
+    pull = outer.pull();
 
     centreAhead = craft.partsAhead(at);
     centreAbove = craft.partsAbove(at);
@@ -257,21 +197,6 @@ final class CraftMotion {
     restAhead = free ? ahead(pitch, trim.footPressure()) : pressAhead;
     restAbove = free ? above(pitch, trim.footPressure()) : pressAbove;
     bodyAhead = free ? state[BODY] : pressAhead + lean();
-  }
-
-  private void add(PlaneForce force) {
-    forwardForce += force.forward();
-    upForce += force.up();
-    moment += force.noseUp();
-  }
-
-  /** A force in axes that are turned from the level, nose up. */
-  private void add(double forward, double up, double noseUp, double turned, double factor) {
-    double c = Math.cos(turned);
-    double s = Math.sin(turned);
-    forwardForce += factor * (forward * c - up * s);
-    upForce += factor * (forward * s + up * c);
-    moment += factor * noseUp;
   }
 
   /**
@@ -305,17 +230,17 @@ final class CraftMotion {
     }
     double mass = craft.partsMass();
     left[0] =
-        forwardForce
+        outer.forward()
             - water * sin
             - push
             - mass * (forward - noseUp * centreAbove - rate * rate * centreAhead);
     left[1] =
-        upForce
+        outer.up()
             + water * cos
             - load
             - mass * (up + noseUp * centreAhead - rate * rate * centreAbove);
     left[2] =
-        moment
+        outer.noseUp()
             + waterMoment
             + feet
             - inertia * noseUp
