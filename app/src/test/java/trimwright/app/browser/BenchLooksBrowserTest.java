@@ -105,7 +105,7 @@ class BenchLooksBrowserTest extends BenchBrowser {
     bench.await("return document.documentElement.dataset.envelope === 'shown'");
     double before = bench.number(PICTURES_END);
     bench.driver().executeScript(BenchPlayBrowserTest.stub());
-    bench.click("#what-if-toggle");
+    bench.unfold("#what-if-toggle");
     bench.await(BenchPlayBrowserTest.SHOWN);
     assertThat(bench.number(PICTURES_END)).as("nothing above it moves").isEqualTo(before);
     bench.choose("play", "nose_drop");

@@ -60,7 +60,7 @@ class BenchMotionBrowserTest extends BenchBrowser {
     size(BenchOnScreen.SIZES.get(1));
     bench.openFresh("?case=light-carver");
     bench.driver().executeScript(KEEP_ANSWER);
-    bench.click("#what-if-toggle");
+    bench.unfold("#what-if-toggle");
     bench.await(BenchPlayBrowserTest.SHOWN);
   }
 

@@ -69,6 +69,17 @@ final class BenchOnScreen {
     element.click();
   }
 
+  /** Opens what a button opens: words that arrive above may move it from under the pointer. */
+  void unfold(String selector) {
+    for (int tries = 0; tries < 4; tries++) {
+      click(selector);
+      if ("true".equals(find(selector).getDomAttribute("aria-expanded"))) {
+        return;
+      }
+    }
+    throw new AssertionError(selector + " does not open");
+  }
+
   /** The native control of a slider. */
   WebElement slider(String name) {
     return find("#slider-" + name);

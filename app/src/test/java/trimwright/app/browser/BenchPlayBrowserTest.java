@@ -53,7 +53,7 @@ class BenchPlayBrowserTest extends BenchBrowser {
   private static void open(String query) {
     bench.openFresh(query);
     bench.driver().executeScript(stub());
-    bench.click("#what-if-toggle");
+    bench.unfold("#what-if-toggle");
     bench.await(SHOWN);
     stop();
   }
@@ -129,7 +129,7 @@ class BenchPlayBrowserTest extends BenchBrowser {
     bench.awaitDrawn();
     bench.await("return document.documentElement.dataset.envelope === 'shown'");
     assertThat(bench.number("return motions")).isZero();
-    bench.click("#what-if-toggle");
+    bench.unfold("#what-if-toggle");
     bench.await(SHOWN);
     assertThat(bench.number("return motions")).isEqualTo(1);
     bench.click("#what-if-toggle");

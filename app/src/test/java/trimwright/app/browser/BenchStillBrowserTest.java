@@ -31,7 +31,7 @@ class BenchStillBrowserTest {
       bench.openFresh("?case=light-carver");
       bench.driver().executeScript(BenchPlayBrowserTest.stub());
       bench.driver().executeScript(COUNT_FRAMES);
-      bench.click("#what-if-toggle");
+      bench.unfold("#what-if-toggle");
       bench.await(BenchPlayBrowserTest.SHOWN);
       bench.choose("play", "lean_back");
       bench.await(BenchPlayBrowserTest.SHOWN);

@@ -73,7 +73,7 @@ class PagePictures {
 
   /** Opens the strip that plays what if, a moment after the throttle was let go. */
   private static void play(BenchOnScreen bench) {
-    bench.click("#what-if-toggle");
+    bench.unfold("#what-if-toggle");
     bench.choose("play", "throttle_cut");
     bench.await(BenchPlayBrowserTest.SHOWN);
     bench.find(".time-handle").sendKeys(Keys.HOME, Keys.PAGE_UP, Keys.PAGE_UP, Keys.PAGE_UP);

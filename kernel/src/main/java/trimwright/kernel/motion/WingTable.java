@@ -3,8 +3,10 @@ package trimwright.kernel.motion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;
+import trimwright.kernel.frame.PlaneForce;
 import trimwright.kernel.numeric.NodeTable;
 import trimwright.kernel.rig.Craft;
+import trimwright.kernel.surface.CoupledFlow;
 import trimwright.kernel.surface.Couplings;
 import trimwright.kernel.surface.Loads;
 import trimwright.kernel.surface.SpeedLoads;
@@ -44,12 +46,12 @@ final class WingTable {
 
   private static final double LEAST_DEPTH = 0.04;
 
-  private static final double[] NEAR_DEPTHS = {0.75, 0.92, 1.1, 1.3};
+  private static final double[] NEAR_DEPTHS = {0.8, 1, 1.25};
 
   /** Turns of the stabilizer's stream [rad]. */
   private static final double[] WIDE_TURNS = degrees(-8, -4, 0, 4, 8);
 
-  private static final double[] NEAR_TURNS = degrees(-3, -1, 1, 3);
+  private static final double[] NEAR_TURNS = degrees(-2, 0, 2);
 
   /** Speeds, evenly spaced in the logarithm: those of the trim's own tables [m/s]. */
   private static final double SLOWEST = 1.3;
@@ -57,7 +59,12 @@ final class WingTable {
   private static final double FASTEST = 26;
   private static final int SPEEDS = 11;
 
-  private static final double[] LOGS = logs();
+  private static final double[] LOGS = logs(SLOWEST, FASTEST, SPEEDS);
+
+  /** Speeds of the changes, which vary slowly: 9 to 58 km/h [m/s]. */
+  private static final double[] FEW_LOGS = logs(2.5, 16, 6);
+
+  private static final NodeTable FEW_AXIS = new NodeTable(FEW_LOGS, new double[0][]);
 
   /** For its places alone. */
   private static final NodeTable SPEED_AXIS = new NodeTable(LOGS, new double[0][]);
@@ -121,41 +128,61 @@ final class WingTable {
     double highest = response.to();
     double[] fine = even(lowest, highest, 1 + (int) Math.ceil((highest - lowest) / FINE));
     double[] coarse = even(lowest, highest, COARSE);
-    List<NodeTable> base = sample(loads, fine);
     Craft craft = solver.craft();
     double immersion = craft.rideCase().immersion();
+    Couplings straight = WingCouplings.of(craft, response);
 
-    List<List<NodeTable>> at = new ArrayList<>();
+    List<List<NodeTable>> deep = new ArrayList<>();
     List<Double> depths = new ArrayList<>();
     for (double share : depthShares) {
       double depth = share * immersion;
-      if (depth < LEAST_DEPTH) {
-        continue;
+      if (share == 1) {
+        depths.add(Math.log(depth));
+        deep.add(solved(response, straight, coarse));
+      } else if (depth >= LEAST_DEPTH) {
+        Craft there = craft.at(depth);
+        SurfaceResponse other = Responses.tabulated(there, coarse);
+        depths.add(Math.log(depth));
+        deep.add(solved(other, WingCouplings.of(there, other), coarse));
       }
-      Craft there = craft.at(depth);
-      SurfaceResponse other = Responses.tabulated(there, coarse);
-      depths.add(Math.log(depth));
-      at.add(sample(other.loads(new Object(), WingCouplings.of(there, other))::at, coarse));
     }
-    double[] logs = depths.stream().mapToDouble(Double::doubleValue).toArray();
 
     List<List<NodeTable>> turned = new ArrayList<>();
-    SurfaceResponse same = Responses.tabulated(craft, coarse);
-    Couplings straight = WingCouplings.of(craft, same);
     for (double turn : turns) {
       Couplings other =
           speed -> {
             Couplings.AtSpeed there = straight.at(speed);
             return pitch -> there.at(pitch).withTurn(1, turn);
           };
-      turned.add(sample(same.loads(new Object(), other)::at, coarse));
+      turned.add(solved(response, other, coarse));
     }
     return new WingTable(
         lowest,
         highest,
-        base,
-        new Changes(logs, at, Math.log(immersion)),
+        sample(loads, fine),
+        new Changes(
+            depths.stream().mapToDouble(Double::doubleValue).toArray(), deep, Math.log(immersion)),
         new Changes(turns, turned, 0));
+  }
+
+  /** Solved anew at few angles and speeds, each beginning where its neighbour ended. */
+  private static List<NodeTable> solved(
+      SurfaceResponse response, Couplings couplings, double[] angles) {
+    List<NodeTable> tables = new ArrayList<>(FEW_LOGS.length);
+    for (double log : FEW_LOGS) {
+      Couplings.AtSpeed there = couplings.at(Math.exp(log));
+      double[][] rows = new double[angles.length][NUMBERS];
+      double[] start = null;
+      for (int i = 0; i < angles.length; i++) {
+        CoupledFlow flow = there.at(angles[i]).solve(response, angles[i], start);
+        start = flow.departure();
+        for (int wing = 0; wing < 2; wing++) {
+          write(flow.wings().get(wing).force(), wing, rows[i]);
+        }
+      }
+      tables.add(NodeTable.ofRows(angles, rows));
+    }
+    return tables;
   }
 
   private static List<NodeTable> sample(DoubleFunction<SpeedLoads> loads, double[] angles) {
@@ -166,15 +193,18 @@ final class WingTable {
       for (int i = 0; i < angles.length; i++) {
         double angle = Math.min(angles[i], there.to());
         for (int wing = 0; wing < 2; wing++) {
-          var force = there.force(wing, angle);
-          rows[i][3 * wing] = force.forward();
-          rows[i][3 * wing + 1] = force.up();
-          rows[i][3 * wing + 2] = force.noseUp();
+          write(there.force(wing, angle), wing, rows[i]);
         }
       }
       tables.add(NodeTable.ofRows(angles, rows));
     }
     return tables;
+  }
+
+  private static void write(PlaneForce force, int wing, double[] row) {
+    row[3 * wing] = force.forward();
+    row[3 * wing + 1] = force.up();
+    row[3 * wing + 2] = force.noseUp();
   }
 
   /** Lowest angle [rad]. */
@@ -203,8 +233,10 @@ final class WingTable {
     java.util.Arrays.fill(out, 0);
     double[] row = new double[NUMBERS];
     add(base, speeds, held, 1, row, out);
-    depths.add(Math.log(Math.max(1e-9, depth)), speeds, held, row, out);
-    turns.add(turn, speeds, held, row, out);
+    double log = Math.log(Math.max(1e-9, speed));
+    NodeTable.Place few = FEW_AXIS.at(Math.max(FEW_AXIS.from(), Math.min(FEW_AXIS.to(), log)));
+    depths.add(Math.log(Math.max(1e-9, depth)), few, held, row, out);
+    turns.add(turn, few, held, row, out);
   }
 
   private static void add(
@@ -227,25 +259,33 @@ final class WingTable {
 
   /** What another variable changes, against a value of it at which nothing changes. */
   private static final class Changes {
-    private final NodeTable axis;
+    private final double[] nodes;
     private final List<List<NodeTable>> tables;
     private final double[] without;
 
     Changes(double[] nodes, List<List<NodeTable>> tables, double none) {
-      axis = new NodeTable(nodes, new double[0][]);
+      this.nodes = nodes;
       this.tables = tables;
       without = weights(none);
     }
 
-    /** A weight per node; outside the nodes those of the end. */
+    /** A weight per node: Lagrange's of the four around, of three where there are no more. */
     private double[] weights(double x) {
-      double held = Math.max(axis.from(), Math.min(axis.to(), x));
-      NodeTable.Place place = axis.at(held);
-      double[] weights = new double[tables.size()];
-      weights[place.first()] = place.a();
-      weights[place.first() + 1] = place.b();
-      weights[place.first() + 2] = place.c();
-      weights[place.first() + 3] = place.d();
+      int n = nodes.length;
+      double held = Math.max(nodes[0], Math.min(nodes[n - 1], x));
+      int used = Math.min(4, n);
+      int first = 0;
+      while (first < n - used && nodes[first + used / 2] <= held) {
+        first++;
+      }
+      double[] weights = new double[n];
+      for (int i = first; i < first + used; i++) {
+        double weight = 1;
+        for (int k = first; k < first + used; k++) {
+          weight *= k == i ? 1 : (held - nodes[k]) / (nodes[i] - nodes[k]);
+        }
+        weights[i] = weight;
+      }
       return weights;
     }
 
@@ -276,11 +316,7 @@ final class WingTable {
     return radians;
   }
 
-  private static double[] logs() {
-    double[] logs = new double[SPEEDS];
-    for (int i = 0; i < SPEEDS; i++) {
-      logs[i] = Math.log(SLOWEST) + i * Math.log(FASTEST / SLOWEST) / (SPEEDS - 1);
-    }
-    return logs;
+  private static double[] logs(double from, double to, int count) {
+    return even(Math.log(from), Math.log(to), count);
   }
 }
