@@ -18,6 +18,11 @@ public final class KeptPlays {
 
   private volatile Kept kept;
 
+  /** Keeps nothing yet. */
+  public KeptPlays() {
+    // Nothing to set.
+  }
+
   /**
    * Plays.
    *

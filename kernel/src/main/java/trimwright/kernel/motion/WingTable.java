@@ -1,6 +1,7 @@
 package trimwright.kernel.motion;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import trimwright.kernel.frame.PlaneForce;
@@ -35,8 +36,10 @@ final class WingTable {
   /** Spacing of the angles at which the flow is solved for wide tables [rad]. */
   private static final double SOLVED = Math.toRadians(1.6);
 
-  /** How many angles the changes are solved at. */
-  private static final int COARSE = 7;
+  /** How many angles the changes are solved at: small motions stay near the trims. */
+  private static final int WIDE_ANGLES = 7;
+
+  private static final int NEAR_ANGLES = 5;
 
   /** Lowest angle of a wide table [rad]: a nose that drops goes far below no lift. */
   private static final double LOWEST = Math.toRadians(-14);
@@ -61,8 +64,8 @@ final class WingTable {
 
   private static final double[] LOGS = logs(SLOWEST, FASTEST, SPEEDS);
 
-  /** Speeds of the changes, which vary slowly: 9 to 58 km/h [m/s]. */
-  private static final double[] FEW_LOGS = logs(2.5, 16, 6);
+  /** Speeds of the changes, which vary slowly: 9 to 54 km/h [m/s]. */
+  private static final double[] FEW_LOGS = logs(2.6, 15, 5);
 
   private static final NodeTable FEW_AXIS = new NodeTable(FEW_LOGS, new double[0][]);
 
@@ -94,7 +97,7 @@ final class WingTable {
    * @return the table
    */
   static WingTable near(CaseSolver solver) {
-    return of(solver, solver.response(), solver::wings, NEAR_DEPTHS, NEAR_TURNS);
+    return of(solver, solver.response(), solver::wings, NEAR_DEPTHS, NEAR_TURNS, NEAR_ANGLES);
   }
 
   /**
@@ -115,7 +118,7 @@ final class WingTable {
         Responses.tabulated(
             solver.craft(), pitches.stream().mapToDouble(Double::doubleValue).toArray());
     Loads loads = response.loads(new Object(), WingCouplings.of(solver.craft(), response));
-    return of(solver, response, loads::at, WIDE_DEPTHS, WIDE_TURNS);
+    return of(solver, response, loads::at, WIDE_DEPTHS, WIDE_TURNS, WIDE_ANGLES);
   }
 
   private static WingTable of(
@@ -123,14 +126,15 @@ final class WingTable {
       SurfaceResponse response,
       DoubleFunction<SpeedLoads> loads,
       double[] depthShares,
-      double[] turns) {
+      double[] turns,
+      int angles) {
     double lowest = response.from();
     double highest = response.to();
     double[] fine = even(lowest, highest, 1 + (int) Math.ceil((highest - lowest) / FINE));
-    double[] coarse = even(lowest, highest, COARSE);
+    double[] coarse = even(lowest, highest, angles);
     Craft craft = solver.craft();
     double immersion = craft.rideCase().immersion();
-    Couplings straight = WingCouplings.of(craft, response);
+    Couplings.AtSpeed[] level = atFewSpeeds(WingCouplings.of(craft, response));
 
     List<List<NodeTable>> deep = new ArrayList<>();
     List<Double> depths = new ArrayList<>();
@@ -138,23 +142,18 @@ final class WingTable {
       double depth = share * immersion;
       if (share == 1) {
         depths.add(Math.log(depth));
-        deep.add(solved(response, straight, coarse));
+        deep.add(solved(response, level, 0, coarse));
       } else if (depth >= LEAST_DEPTH) {
         Craft there = craft.at(depth);
         SurfaceResponse other = Responses.tabulated(there, coarse);
         depths.add(Math.log(depth));
-        deep.add(solved(other, WingCouplings.of(there, other), coarse));
+        deep.add(solved(other, atFewSpeeds(WingCouplings.of(there, other)), 0, coarse));
       }
     }
 
     List<List<NodeTable>> turned = new ArrayList<>();
     for (double turn : turns) {
-      Couplings other =
-          speed -> {
-            Couplings.AtSpeed there = straight.at(speed);
-            return pitch -> there.at(pitch).withTurn(1, turn);
-          };
-      turned.add(solved(response, other, coarse));
+      turned.add(solved(response, level, turn, coarse));
     }
     return new WingTable(
         lowest,
@@ -165,16 +164,22 @@ final class WingTable {
         new Changes(turns, turned, 0));
   }
 
+  /** The waves of a speed are costly: worked out once for all turns. */
+  private static Couplings.AtSpeed[] atFewSpeeds(Couplings couplings) {
+    return Arrays.stream(FEW_LOGS)
+        .mapToObj(log -> couplings.at(Math.exp(log)))
+        .toArray(Couplings.AtSpeed[]::new);
+  }
+
   /** Solved anew at few angles and speeds, each beginning where its neighbour ended. */
   private static List<NodeTable> solved(
-      SurfaceResponse response, Couplings couplings, double[] angles) {
+      SurfaceResponse response, Couplings.AtSpeed[] speeds, double turn, double[] angles) {
     List<NodeTable> tables = new ArrayList<>(FEW_LOGS.length);
-    for (double log : FEW_LOGS) {
-      Couplings.AtSpeed there = couplings.at(Math.exp(log));
+    for (Couplings.AtSpeed there : speeds) {
       double[][] rows = new double[angles.length][NUMBERS];
       double[] start = null;
       for (int i = 0; i < angles.length; i++) {
-        CoupledFlow flow = there.at(angles[i]).solve(response, angles[i], start);
+        CoupledFlow flow = there.at(angles[i]).withTurn(1, turn).solve(response, angles[i], start);
         start = flow.departure();
         for (int wing = 0; wing < 2; wing++) {
           write(flow.wings().get(wing).force(), wing, rows[i]);
@@ -188,7 +193,7 @@ final class WingTable {
   private static List<NodeTable> sample(DoubleFunction<SpeedLoads> loads, double[] angles) {
     List<NodeTable> tables = new ArrayList<>(SPEEDS);
     for (double log : LOGS) {
-      SpeedLoads there = loads.apply(Math.exp(log));
+      SpeedLoads there = loads.apply(Math.max(SLOWEST, Math.min(FASTEST, Math.exp(log))));
       double[][] rows = new double[angles.length][NUMBERS];
       for (int i = 0; i < angles.length; i++) {
         double angle = Math.min(angles[i], there.to());
@@ -230,7 +235,7 @@ final class WingTable {
   void read(double angle, double turn, double speed, double depth, double[] out) {
     double held = Math.max(lowest, Math.min(highest, angle));
     NodeTable.Place speeds = SPEED_AXIS.at(Math.log(Math.max(SLOWEST, Math.min(FASTEST, speed))));
-    java.util.Arrays.fill(out, 0);
+    Arrays.fill(out, 0);
     double[] row = new double[NUMBERS];
     add(base, speeds, held, 1, row, out);
     double log = Math.log(Math.max(1e-9, speed));
