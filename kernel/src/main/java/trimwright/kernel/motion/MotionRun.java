@@ -75,7 +75,13 @@ final class MotionRun {
             LONGEST_STEP,
             events,
             (time, state) -> moments.add(moment(time, state)));
-    return new MotionTrace(moments, end.event() < 0 ? MotionEnd.RAN_OUT : names.get(end.event()));
+    MotionEnd why =
+        switch (end.event()) {
+          case Evolution.LOST -> MotionEnd.LIMIT_OF_MODEL;
+          case -1 -> MotionEnd.RAN_OUT;
+          default -> names.get(end.event());
+        };
+    return new MotionTrace(moments, why);
   }
 
   /** The place along the travel stands last in the state. */

@@ -1,9 +1,12 @@
 package trimwright.kernel.numeric;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.analysis.UnivariateFunction;
 import org.hipparchus.analysis.solvers.BracketedUnivariateSolver;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.hipparchus.exception.MathIllegalArgumentException;
+import org.hipparchus.exception.MathIllegalStateException;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.ODEStateAndDerivative;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
@@ -29,6 +32,14 @@ public final class Evolution {
   private static final double EVENT_TOLERANCE = 1e-7;
 
   private static final int MOST_ROOT_STEPS = 100;
+
+  /** How often a system that could not be followed is tried again, and with what shorter steps. */
+  private static final int MOST_TRIES = 4;
+
+  private static final double SHORTER = 0.1;
+
+  /** Event of an end where the state could not be followed further. */
+  public static final int LOST = -2;
 
   private Evolution() {}
 
@@ -73,7 +84,8 @@ public final class Evolution {
   /**
    * How it ended.
    *
-   * @param event which event came first; -1 if none did
+   * @param event which event came first; -1 if none did, {@link #LOST} where the state could not be
+   *     followed further
    * @param time of the end [s]
    * @param state there
    */
@@ -105,6 +117,37 @@ public final class Evolution {
         return new End(i, 0, start.clone());
       }
     }
+    // A first try of a stiff system can run beyond all numbers before any error is estimated.
+    double most = longestStep;
+    for (int tries = 0; tries < MOST_TRIES; tries++) {
+      List<Seen> seen = new ArrayList<>();
+      try {
+        End end = attempt(rates, start, duration, step, most, events, seen);
+        seen.forEach(s -> visitor.at(s.time(), s.state()));
+        return end;
+      } catch (MathIllegalStateException | MathIllegalArgumentException e) {
+        most *= SHORTER;
+        if (tries == MOST_TRIES - 1) {
+          seen.forEach(s -> visitor.at(s.time(), s.state()));
+          return seen.isEmpty()
+              ? new End(LOST, 0, start.clone())
+              : new End(LOST, seen.get(seen.size() - 1).time(), seen.get(seen.size() - 1).state());
+        }
+      }
+    }
+    throw new IllegalStateException("no try");
+  }
+
+  private record Seen(double time, double[] state) {}
+
+  private static End attempt(
+      Rates rates,
+      double[] start,
+      double duration,
+      double step,
+      double longestStep,
+      List<Event> events,
+      List<Seen> seen) {
     DormandPrince853Integrator integrator =
         new DormandPrince853Integrator(LEAST_STEP, longestStep, TOLERANCE, TOLERANCE);
     integrator.setInitialStepSize(Math.min(step, longestStep));
@@ -112,18 +155,14 @@ public final class Evolution {
     for (int i = 0; i < events.size(); i++) {
       integrator.addEventDetector(new Detector(events.get(i), i, ended, longestStep));
     }
-    double[] last = {-1};
     integrator.addStepHandler(
         new StepNormalizer(
-            step,
-            (at, isLast) -> {
-              last[0] = at.getTime();
-              visitor.at(at.getTime(), at.getPrimaryState());
-            }));
+            step, (at, isLast) -> seen.add(new Seen(at.getTime(), at.getPrimaryState()))));
     ODEStateAndDerivative end =
         integrator.integrate(new Equation(rates, start.length), new ODEState(0, start), duration);
-    if (end.getTime() > last[0] + EVENT_TOLERANCE) {
-      visitor.at(end.getTime(), end.getPrimaryState());
+    double last = seen.isEmpty() ? -1 : seen.get(seen.size() - 1).time();
+    if (end.getTime() > last + EVENT_TOLERANCE) {
+      seen.add(new Seen(end.getTime(), end.getPrimaryState()));
     }
     return new End(ended[0], end.getTime(), end.getPrimaryState());
   }
