@@ -36,10 +36,19 @@ final class WingTable {
   /** Spacing of the angles at which the flow is solved for wide tables [rad]. */
   private static final double SOLVED = Math.toRadians(1.6);
 
-  /** How many angles the changes are solved at: small motions stay near the trims. */
-  private static final int WIDE_ANGLES = 7;
+  /** How many angles the changes are solved at. */
+  private static final int ANGLES = 7;
 
-  private static final int NEAR_ANGLES = 5;
+  /**
+   * How far the angles of small motions stay inside what the trim's table reaches [rad]: trims lie
+   * between no lift and the stall, and a cubic across the stall is none for either side.
+   */
+  private static final double NEAR_ABOVE = Math.toRadians(2);
+
+  private static final double NEAR_BELOW = Math.toRadians(5);
+
+  /** Least width of those angles with what stays below them [rad]. Chosen. */
+  private static final double LEAST = Math.toRadians(8);
 
   /** Lowest angle of a wide table [rad]: a nose that drops goes far below no lift. */
   private static final double LOWEST = Math.toRadians(-14);
@@ -97,7 +106,11 @@ final class WingTable {
    * @return the table
    */
   static WingTable near(CaseSolver solver) {
-    return of(solver, solver.response(), solver::wings, NEAR_DEPTHS, NEAR_TURNS, NEAR_ANGLES);
+    double lowest = solver.response().from();
+    double highest = solver.response().to();
+    double[] coarse =
+        even(lowest + NEAR_ABOVE, Math.max(lowest + LEAST, highest - NEAR_BELOW), ANGLES);
+    return of(solver, solver.response(), solver::wings, NEAR_DEPTHS, NEAR_TURNS, coarse);
   }
 
   /**
@@ -118,7 +131,8 @@ final class WingTable {
         Responses.tabulated(
             solver.craft(), pitches.stream().mapToDouble(Double::doubleValue).toArray());
     Loads loads = response.loads(new Object(), WingCouplings.of(solver.craft(), response));
-    return of(solver, response, loads::at, WIDE_DEPTHS, WIDE_TURNS, WIDE_ANGLES);
+    double[] coarse = even(response.from(), response.to(), ANGLES);
+    return of(solver, response, loads::at, WIDE_DEPTHS, WIDE_TURNS, coarse);
   }
 
   private static WingTable of(
@@ -127,11 +141,10 @@ final class WingTable {
       DoubleFunction<SpeedLoads> loads,
       double[] depthShares,
       double[] turns,
-      int angles) {
+      double[] coarse) {
     double lowest = response.from();
     double highest = response.to();
     double[] fine = even(lowest, highest, 1 + (int) Math.ceil((highest - lowest) / FINE));
-    double[] coarse = even(lowest, highest, angles);
     Craft craft = solver.craft();
     double immersion = craft.rideCase().immersion();
     Couplings.AtSpeed[] level = atFewSpeeds(WingCouplings.of(craft, response));

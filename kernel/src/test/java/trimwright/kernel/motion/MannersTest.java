@@ -80,4 +80,15 @@ class MannersTest {
       assertThat(chop.waves().get(0).rise()).isGreaterThan(chop.waves().get(20).rise());
     }
   }
+
+  /** Two tables of other depths, turns and angles: what grows slowly hangs on small differences. */
+  @Test
+  void tablesOfSmallAndOfLargeMotionsTellTheSame() {
+    for (double speed : SPEEDS) {
+      Mode small = SMALL.listModes(speed).get(0);
+      Mode large = MotionCases.LARGE.listModes(speed).get(0);
+      assertThat(small.growth()).isCloseTo(large.growth(), Offset.offset(0.06 * large.growth()));
+      assertThat(small.frequency()).isCloseTo(large.frequency(), Offset.offset(0.05));
+    }
+  }
 }
