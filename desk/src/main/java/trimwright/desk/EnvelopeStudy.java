@@ -5,7 +5,6 @@ import trimwright.exchange.read.CaseFile;
 import trimwright.exchange.read.Part;
 import trimwright.exchange.read.PartNotes;
 import trimwright.kernel.envelope.Envelope;
-import trimwright.kernel.hull.Posture;
 import trimwright.kernel.trim.CaseSolver;
 
 /** What a case can do before something gives way. */
@@ -26,7 +25,7 @@ public final class EnvelopeStudy {
             rating(caseFile, Part.FRONT_WING),
             rating(caseFile, Part.STABILIZER)),
         caseFile.notes().home(),
-        Posture.valueOf(caseFile.notes().posture().name()));
+        caseFile.notes().posture().body());
   }
 
   private static OptionalDouble rating(CaseFile caseFile, Part part) {

@@ -3,6 +3,7 @@ package trimwright.desk;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import trimwright.exchange.read.CaseFile;
+import trimwright.kernel.hull.Posture;
 import trimwright.kernel.motion.MotionModel;
 import trimwright.kernel.play.Play;
 import trimwright.kernel.play.PlaySolver;
@@ -14,7 +15,7 @@ import trimwright.kernel.trim.CaseSolver;
  * the same case costs the motion alone. May be shared between threads.
  */
 public final class KeptPlays {
-  private record Kept(RideCase rideCase, PlaySolver plays) {}
+  private record Kept(RideCase rideCase, Posture posture, PlaySolver plays) {}
 
   private volatile Kept kept;
 
@@ -35,7 +36,8 @@ public final class KeptPlays {
   public Optional<BenchMotion> find(
       CaseFile caseFile, Play play, double speed, BooleanSupplier isStopped) {
     Kept last = kept;
-    if (last == null || !last.rideCase().equals(caseFile.rideCase())) {
+    Posture posture = caseFile.notes().posture().body();
+    if (last == null || last.posture() != posture || !last.rideCase().equals(caseFile.rideCase())) {
       if (isStopped.getAsBoolean()) {
         return Optional.empty();
       }
@@ -43,7 +45,8 @@ public final class KeptPlays {
       if (isStopped.getAsBoolean()) {
         return Optional.empty();
       }
-      last = new Kept(caseFile.rideCase(), new PlaySolver(MotionModel.large(solver)));
+      MotionModel model = MotionModel.large(solver).with(posture);
+      last = new Kept(caseFile.rideCase(), posture, new PlaySolver(model));
       kept = last;
     }
     return isStopped.getAsBoolean()

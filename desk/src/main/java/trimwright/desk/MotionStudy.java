@@ -25,7 +25,7 @@ public final class MotionStudy {
   public static Optional<List<MannersAt>> find(
       CaseFile caseFile, SpeedRange range, BooleanSupplier isStopped) {
     CaseSolver solver = CaseSolver.of(caseFile.rideCase());
-    MotionModel model = MotionModel.small(solver);
+    MotionModel model = MotionModel.small(solver).with(caseFile.notes().posture().body());
     List<MannersAt> points = new ArrayList<>();
     for (double speed : range.list()) {
       if (isStopped.getAsBoolean()) {

@@ -28,6 +28,29 @@ class KeptPlaysTest {
     }
   }
 
+  /** The page draws the body as the case says: it is computed so too. */
+  @Test
+  void whoLiesFallsAsWhoLies() {
+    KeptPlays kept = new KeptPlays();
+    String text = DemoCases.list().get(0).text();
+    CaseFile lying =
+        CaseReader.read(text.replaceFirst("skill:", "posture: prone\n  skill:"), SectionFiles.NONE)
+            .findValue()
+            .orElseThrow();
+    double standing = length(kept, demo(0));
+    assertThat(length(kept, lying)).isGreaterThan(standing);
+    assertThat(length(kept, demo(0))).isEqualTo(standing);
+  }
+
+  private static double length(KeptPlays kept, CaseFile caseFile) {
+    return kept.find(caseFile, Play.BREACH, 6, () -> false)
+        .orElseThrow()
+        .trace()
+        .orElseThrow()
+        .last()
+        .time();
+  }
+
   @Test
   void itStopsWhenItIsTold() {
     assertThat(new KeptPlays().find(demo(0), Play.CHOP, 6, () -> true)).isEmpty();

@@ -19,4 +19,9 @@ public enum Posture {
   public String code() {
     return code;
   }
+
+  /** What the computation knows of a body in it. */
+  public trimwright.kernel.hull.Posture body() {
+    return trimwright.kernel.hull.Posture.valueOf(name());
+  }
 }

@@ -92,17 +92,20 @@ public final class FallWords {
     }
     if (study.caps().isEmpty()) {
       all.add(
-          "Do not give this setup to somebody who flies for the first time: no cap on speed, power"
-              + " or throttle ramp brings it inside the limits of first flights ("
+          "Do not give this setup to somebody who flies for the first time: no cap on "
+              + (hasDrive(caseFile) ? "speed, power or throttle ramp" : "the speed")
+              + " brings it inside the limits of first flights ("
               + asked()
-              + "), in no posture. The weight goes to a foot sooner than any throttle acts.");
+              + "), in no posture. The weight goes to a foot sooner than "
+              + (hasDrive(caseFile) ? "any throttle acts." : "anybody answers."));
     }
     for (Posture posture : Posture.values()) {
       study
           .findCaps(posture)
           .ifPresentOrElse(
               caps -> all.add(caps(caps)),
-              () -> answer.findNearest(posture).ifPresent(n -> all.add(none(n))));
+              () ->
+                  answer.findNearest(posture).ifPresent(n -> all.add(none(n, hasDrive(caseFile)))));
     }
     all.add(noseDrop(caseFile));
     all.add(breach(caseFile));
@@ -116,6 +119,10 @@ public final class FallWords {
     }
     all.add(whose());
     return all;
+  }
+
+  private static boolean hasDrive(CaseFile caseFile) {
+    return caseFile.rideCase().setup().drive().isPresent();
   }
 
   private String asked() {
@@ -155,7 +162,7 @@ public final class FallWords {
         : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
   }
 
-  private String none(FallAnswer.Nearest nearest) {
+  private String none(FallAnswer.Nearest nearest, boolean hasDrive) {
     FallPoint p = nearest.point();
     return Sentence.upperFirst(of(p.posture()))
         + ": no cap brings it inside. Nearest it comes at "
@@ -164,7 +171,7 @@ public final class FallWords {
             .mapToObj(w -> ", with " + Shown.decimals(w, 0) + " W at most")
             .findFirst()
             .orElse("")
-        + " and a ramp of "
+        + (hasDrive ? " and a ramp of " : ", the pull let go over ")
         + seconds(nearest.drive().ramp())
         + ": weight to the front foot, "
         + contactWords(p.noseDrop())
@@ -196,7 +203,7 @@ public final class FallWords {
 
   /** The fall nearest to the wished speed in the case's own posture. */
   private FallPoint own(CaseFile caseFile) {
-    Posture posture = Posture.valueOf(caseFile.notes().posture().name());
+    Posture posture = caseFile.notes().posture().body();
     double wished = caseFile.rideCase().rider().wishedSpeed();
     return answer.study().of(posture).stream()
         .min(Comparator.comparingDouble(p -> Math.abs(p.speed() - wished)))
@@ -218,14 +225,16 @@ public final class FallWords {
 
   private String breach(CaseFile caseFile) {
     FallPoint p = own(caseFile);
-    return "All the throttle that is permitted while the weight goes to the back foot, there: "
+    return (hasDrive(caseFile)
+            ? "All the throttle that is permitted while the weight goes to the back foot, there: "
+            : "Weight to the back foot, there, the pull held: ")
         + outWords(p.breach())
         + ".";
   }
 
   private String ramp(CaseFile caseFile) {
     String ramp = seconds(answer.study().drive().ramp());
-    if (caseFile.rideCase().setup().drive().isEmpty()) {
+    if (!hasDrive(caseFile)) {
       return "Without a drive it is the pull that goes to nothing in "
           + ramp
           + (answer.ramp() == RampSource.USUAL ? ": chosen, no source." : ".");
@@ -251,7 +260,8 @@ public final class FallWords {
   }
 
   private static String watts(OptionalDouble power) {
-    return Shown.decimals(power.orElseThrow(), 0) + " W";
+    // A cap that is shown must not permit more than the one that was found.
+    return Shown.decimals(Math.floor(power.orElseThrow()), 0) + " W";
   }
 
   static String seconds(double time) {

@@ -5,16 +5,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import trimwright.exchange.unit.Measures;
+import trimwright.kernel.motion.Manners;
 import trimwright.kernel.motion.MotionEnd;
 import trimwright.kernel.motion.MotionMoment;
 import trimwright.kernel.motion.MotionTrace;
 import trimwright.kernel.motion.ThrottleCut;
 import trimwright.kernel.play.Play;
+import trimwright.kernel.play.PlaySolver;
 
 /** What a play showed, in words. They tell what happened; none of them says that it is safe. */
 public final class PlayWords {
-  private static final double TEN_CENTIMETRES = 0.1;
-  private static final double HALF_SECOND = 0.5;
 
   private final Amounts amounts;
 
@@ -73,7 +73,7 @@ public final class PlayWords {
       case GUST ->
           words.add(
               "A gust of "
-                  + amounts.speed(5)
+                  + amounts.speed(PlaySolver.GUST)
                   + " more from ahead, gone after a second. "
                   + nose(trace));
       case CHOP -> words.add(chop(trace));
@@ -99,7 +99,7 @@ public final class PlayWords {
   private String unnoticed(MotionTrace trace) {
     double rate = 0;
     for (MotionMoment m : trace.moments()) {
-      rate = m.time() <= HALF_SECOND ? Math.max(rate, Math.abs(m.pitchRate())) : rate;
+      rate = m.time() <= Manners.WITHIN ? Math.max(rate, Math.abs(m.pitchRate())) : rate;
     }
     String turned =
         "A centimetre that you do not notice turns the nose down at up to "
@@ -107,17 +107,17 @@ public final class PlayWords {
             + "° a second";
     OptionalDouble time =
         trace.moments().stream()
-            .filter(m -> Math.abs(m.immersion() - trace.first().immersion()) >= TEN_CENTIMETRES)
+            .filter(m -> Math.abs(m.immersion() - trace.first().immersion()) >= Manners.HEIGHT)
             .mapToDouble(MotionMoment::time)
             .findFirst();
     return time.isPresent()
         ? turned
             + " and costs "
-            + amounts.length(TEN_CENTIMETRES)
+            + amounts.length(Manners.HEIGHT)
             + " of height in "
             + seconds(time.getAsDouble())
             + "."
-        : turned + " and costs less than " + amounts.length(TEN_CENTIMETRES) + " of height.";
+        : turned + " and costs less than " + amounts.length(Manners.HEIGHT) + " of height.";
   }
 
   /** How far the nose went, and how quickly. */

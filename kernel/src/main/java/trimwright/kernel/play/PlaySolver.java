@@ -8,6 +8,7 @@ import trimwright.kernel.fall.FallSolver;
 import trimwright.kernel.hull.Posture;
 import trimwright.kernel.motion.Chop;
 import trimwright.kernel.motion.Controls;
+import trimwright.kernel.motion.Manners;
 import trimwright.kernel.motion.MotionEnd;
 import trimwright.kernel.motion.MotionModel;
 import trimwright.kernel.motion.MotionTrace;
@@ -19,7 +20,8 @@ import trimwright.kernel.water.ChopSpectrum;
 
 /**
  * Plays what can happen on a ride. In all plays but {@link Play#THROTTLE_CUT} the body keeps
- * upright over its place on the deck and nobody corrects; there it sways freely, the feet still.
+ * upright over its place on the deck and nobody corrects; there a standing one sways freely, the
+ * feet still.
  */
 public final class PlaySolver {
   /** Between moments [s]. */
@@ -29,7 +31,7 @@ public final class PlaySolver {
   private static final double MORE = 0.1;
 
   /** A gust: its strength [m/s] and how long it lasts [s]. Chosen. */
-  private static final double GUST = 5;
+  public static final double GUST = 5;
 
   private static final double GUST_TIME = 1;
 
@@ -74,7 +76,7 @@ public final class PlaySolver {
   /**
    * A solver.
    *
-   * @param model of large motions
+   * @param model of large motions, in the rider's posture
    */
   public PlaySolver(MotionModel model) {
     this.model = model;
@@ -108,7 +110,7 @@ public final class PlaySolver {
    */
   public MotionTrace play(Play play, MotionTrim trim, FallDrive drive) {
     return switch (play) {
-      case FOOT_FORWARD -> follow(trim, feet(trim, time -> 0.01), 4, SURFACE);
+      case FOOT_FORWARD -> follow(trim, feet(trim, time -> Manners.STEP), 4, SURFACE);
       case LEAN_FORWARD -> follow(trim, lean(trim, true), 2, SURFACE);
       case LEAN_BACK -> follow(trim, lean(trim, false), 2, SURFACE);
       case THROTTLE_UP ->
@@ -129,7 +131,10 @@ public final class PlaySolver {
                   (time, speed) ->
                       model.heldThrust(trim, speed) * (1 - Ramp.share(time, 0, drive.ramp()))),
               WaterMotion.STILL,
-              MotionModel.Body.FREE,
+              // Who kneels or lies has no ankle to sway about.
+              model.posture() == Posture.STANDING
+                  ? MotionModel.Body.FREE
+                  : MotionModel.Body.FOLLOWS,
               2,
               STEP,
               SURFACE);
@@ -145,8 +150,8 @@ public final class PlaySolver {
       case CHOP ->
           model.follow(trim, model.held(trim), chop(), MotionModel.Body.FOLLOWS, 4, STEP, SURFACE);
       case TOUCHDOWN -> touchdown(trim);
-      case NOSE_DROP -> falls.noseDrop(trim, Posture.STANDING, drive).trace();
-      case BREACH -> falls.breach(trim, Posture.STANDING, drive).trace();
+      case NOSE_DROP -> falls.noseDrop(trim, model.posture(), drive).trace();
+      case BREACH -> falls.breach(trim, model.posture(), drive).trace();
     };
   }
 
@@ -196,7 +201,7 @@ public final class PlaySolver {
   }
 
   private Controls lean(MotionTrim trim, boolean forward) {
-    double shift = falls.shift(trim, Posture.STANDING, forward);
+    double shift = falls.shift(trim, model.posture(), forward);
     return feet(trim, time -> shift * Ramp.share(time, 0, FallSolver.SHIFT));
   }
 
