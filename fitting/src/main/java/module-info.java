@@ -1,11 +1,15 @@
 /**
- * What a shop owns, and which setups can be put together from it.
+ * What a shop owns, which setups can be put together from it, and which of them suit a rider.
  *
  * <p>{@link trimwright.fitting.stock.Stock} holds the parts with their mounts; {@link
- * trimwright.fitting.stock.SetupSpace} counts and lists what mounts together.
+ * trimwright.fitting.stock.SetupSpace} counts and lists what mounts together; {@link
+ * trimwright.fitting.wish.Wishes} says what a rider wishes and {@link
+ * trimwright.fitting.judge.FullJudge} what a setup gives of it.
  */
 module trimwright.fitting {
   requires transitive trimwright.kernel;
 
   exports trimwright.fitting.stock;
+  exports trimwright.fitting.wish;
+  exports trimwright.fitting.judge;
 }

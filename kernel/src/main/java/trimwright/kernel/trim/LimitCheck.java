@@ -4,9 +4,7 @@ import java.util.EnumSet;
 import java.util.Set;
 import trimwright.kernel.limit.RideLimit;
 import trimwright.kernel.limit.RideLimits;
-import trimwright.kernel.rig.Board;
-import trimwright.kernel.rig.Craft;
-import trimwright.kernel.rig.Deck;
+import trimwright.kernel.rig.BoardHeight;
 
 /** Holds balances of one case against the limits of the rideable window. Immutable. */
 final class LimitCheck {
@@ -48,7 +46,8 @@ final class LimitCheck {
     if (limits.breaks(RideLimit.PITCH, Math.abs(deckPitch(b)))) {
       broken.add(Limit.PITCH);
     }
-    if (limits.breaks(RideLimit.BOARD_CLEARANCE, clearance(b))) {
+    if (limits.breaks(
+        RideLimit.BOARD_CLEARANCE, BoardHeight.aboveCrests(model.craft(), b.pitch()))) {
       broken.add(Limit.BOARD_CLEARANCE);
     }
     return broken;
@@ -62,29 +61,13 @@ final class LimitCheck {
     least = Math.min(least, (limits.of(RideLimit.MOST_FOOT_SHARE) - share) / leastShare);
     least = Math.min(least, (foil - limits.of(RideLimit.STATIC_MARGIN)) / MARGIN_SIZE);
     least = Math.min(least, 1 - Math.abs(deckPitch(b)) / limits.of(RideLimit.PITCH));
-    return Math.min(least, (clearance(b) - limits.of(RideLimit.BOARD_CLEARANCE)) / HEIGHT_SIZE);
+    return Math.min(
+        least,
+        (BoardHeight.aboveCrests(model.craft(), b.pitch()) - limits.of(RideLimit.BOARD_CLEARANCE))
+            / HEIGHT_SIZE);
   }
 
   private double deckPitch(Balance b) {
     return b.pitch() + model.craft().deck().baseAngle();
-  }
-
-  /**
-   * Height of the lower end of the board's underside above the crests of the chop [m]. The board's
-   * middle is taken to lie at its mass centre.
-   */
-  private double clearance(Balance b) {
-    Craft craft = model.craft();
-    Board board = craft.rideCase().setup().board();
-    Deck deck = craft.deck();
-    double middle = board.massCentreAhead() - board.track();
-    double lowest = Double.POSITIVE_INFINITY;
-    for (int end = -1; end <= 1; end += 2) {
-      double along = middle + end * 0.5 * board.length();
-      double ahead = deck.aheadInFoil(along, board.thickness());
-      double above = deck.aboveInFoil(along, board.thickness());
-      lowest = Math.min(lowest, ahead * Math.sin(b.pitch()) + above * Math.cos(b.pitch()));
-    }
-    return lowest - craft.datumDepth(b.pitch()) - 0.5 * craft.rideCase().chopHeight();
   }
 }
