@@ -12,4 +12,5 @@ module trimwright.fitting {
   exports trimwright.fitting.stock;
   exports trimwright.fitting.wish;
   exports trimwright.fitting.judge;
+  exports trimwright.fitting.match;
 }

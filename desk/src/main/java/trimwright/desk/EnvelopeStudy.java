@@ -20,12 +20,17 @@ public final class EnvelopeStudy {
   public static Envelope of(CaseFile caseFile) {
     return Envelope.of(
         CaseSolver.of(caseFile.rideCase()),
-        new Envelope.Ratings(
-            rating(caseFile, Part.MAST),
-            rating(caseFile, Part.FRONT_WING),
-            rating(caseFile, Part.STABILIZER)),
+        ratings(caseFile),
         caseFile.notes().home(),
         caseFile.notes().posture().body());
+  }
+
+  /** Makers' ratings of a case's parts. */
+  static Envelope.Ratings ratings(CaseFile caseFile) {
+    return new Envelope.Ratings(
+        rating(caseFile, Part.MAST),
+        rating(caseFile, Part.FRONT_WING),
+        rating(caseFile, Part.STABILIZER));
   }
 
   private static OptionalDouble rating(CaseFile caseFile, Part part) {

@@ -91,7 +91,7 @@ public final class LayeredCase {
     return sections;
   }
 
-  private static Optional<Map<Section, Section>> built(
+  static Optional<Map<Section, Section>> built(
       Set<Section> sections,
       SectionPolars polars,
       BiConsumer<String, Double> progress,
@@ -142,7 +142,7 @@ public final class LayeredCase {
         caseFile.name(), caseFile.digest(), rideCase, caseFile.notes(), caseFile.text());
   }
 
-  private static FittedWing wing(FittedWing wing, UnaryOperator<Section> layered) {
+  static FittedWing wing(FittedWing wing, UnaryOperator<Section> layered) {
     return new FittedWing(
         shape(wing.shape(), layered),
         wing.setting(),

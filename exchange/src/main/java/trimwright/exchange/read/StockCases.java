@@ -1,6 +1,7 @@
 package trimwright.exchange.read;
 
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -30,8 +31,8 @@ import trimwright.kernel.rig.RideCase;
  * way. Immutable and safe for several threads.
  */
 public final class StockCases {
-  /** Where the mast stands is told to a thousandth of a micrometre [1/mm]. */
-  private static final double TRACK_GRAIN = 1e6;
+  /** Where mast and feet stand is told to a thousandth of a micrometre [1/mm]. */
+  private static final double PLACE_GRAIN = 1e6;
 
   /** Two places of a mast in its track that nobody can tell apart [m]. */
   private static final double SAME_PLACE = 1e-6;
@@ -63,6 +64,21 @@ public final class StockCases {
     return new StockCases(base, stock);
   }
 
+  /** Rider, water and ride. */
+  public CaseFile base() {
+    return base;
+  }
+
+  /** The parts. */
+  public StockFile stock() {
+    return stock;
+  }
+
+  /** Temperature of the base's water [K]. */
+  public double waterTemperature() {
+    return waterTemperature;
+  }
+
   /** The setups that suit the way the case is ridden: without a drive where a handle pulls. */
   public SetupSpace space() {
     Propulsion propulsion =
@@ -88,8 +104,26 @@ public final class StockCases {
    *     setup, such as on a mast that is too short for the depth
    */
   public Reading<CaseFile> caseFile(StockSetup setup) {
+    return caseFile(setup, 0);
+  }
+
+  /**
+   * The same with both feet moved.
+   *
+   * @param setup a setup of the stock
+   * @param feet how far they are moved forward [m]
+   * @return the case; refused where the ride is not possible on the setup
+   */
+  public Reading<CaseFile> caseFile(StockSetup setup, double feet) {
     ObjectNode whole = document.deepCopy();
     whole.set("setup", keys(setup));
+    if (feet != 0) {
+      ObjectNode rider = (ObjectNode) whole.get("rider");
+      for (String foot : List.of("front_foot_mm", "back_foot_mm")) {
+        double place = rider.get(foot).asDouble() + Unit.MILLIMETRE.fromSi(feet);
+        rider.put(foot, Math.rint(place * PLACE_GRAIN) / PLACE_GRAIN);
+      }
+    }
     Findings findings = new Findings(KeyNames.INSTANCE);
     return CaseAssembly.of(whole, () -> CaseWriter.yaml(whole), stock.files(), findings)
         .map(file -> file.within(base.rideCase().limits()))
@@ -109,7 +143,7 @@ public final class StockCases {
     setup.foil().shim().ifPresent(part -> put(keys, Part.SHIM, part));
     double track = Unit.MILLIMETRE.fromSi(setup.track());
     ((ObjectNode) keys.get(Part.BOARD.key()))
-        .put("track_mm", Math.rint(track * TRACK_GRAIN) / TRACK_GRAIN);
+        .put("track_mm", Math.rint(track * PLACE_GRAIN) / PLACE_GRAIN);
     return keys;
   }
 

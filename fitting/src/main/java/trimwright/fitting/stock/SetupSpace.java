@@ -52,6 +52,11 @@ public final class SetupSpace {
     return parts.stream().filter(part -> part.holding().isThere()).toList();
   }
 
+  /** With or without battery and drive. */
+  public Propulsion propulsion() {
+    return propulsion;
+  }
+
   /** The parts that take part. */
   public Stock stock() {
     return there;

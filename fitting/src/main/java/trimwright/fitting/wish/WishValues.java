@@ -18,6 +18,23 @@ public final class WishValues {
   }
 
   /**
+   * Values in the order of the wishes.
+   *
+   * @param values one per wish in its unit; NaN for none
+   * @throws IllegalArgumentException if they are not as many as wishes
+   */
+  public static WishValues of(double[] values) {
+    if (values.length != Wish.values().length) {
+      throw new IllegalArgumentException(
+          "there must be a value for each of "
+              + Wish.values().length
+              + " wishes, were "
+              + values.length);
+    }
+    return new WishValues(values.clone());
+  }
+
+  /**
    * The same with another value.
    *
    * @param wish of which

@@ -6,6 +6,7 @@ import trimwright.kernel.frame.PlaneForce;
 import trimwright.kernel.propel.Powertrain;
 import trimwright.kernel.rig.Craft;
 import trimwright.kernel.rig.CraftDrags;
+import trimwright.kernel.rig.Deck;
 import trimwright.kernel.trim.NoTrimReason;
 
 /**
@@ -22,6 +23,9 @@ public final class QuickSpeed {
 
   /** Steps of Newton's on one cubic: each doubles the digits. */
   private static final int CUBIC_STEPS = 4;
+
+  /** Step of pitch for slopes, as in the full solution [rad]. */
+  private static final double PITCH_STEP = 1e-3;
 
   private final QuickCase of;
   private final Craft craft;
@@ -65,6 +69,77 @@ public final class QuickSpeed {
     }
     QuickBalance balance = balance(loads, pitch);
     return new QuickTrim(against(loads, balance), Optional.of(balance));
+  }
+
+  /**
+   * What the wings carry at their first stall beyond what they must: below nothing the craft does
+   * not fly at this speed.
+   *
+   * @param loads at this speed
+   * @return vertical force [N]
+   */
+  public double surplusAtStall(PairLoads loads) {
+    return miss(loads, Math.max(loads.from(), Math.min(loads.to(), loads.stallPitch())));
+  }
+
+  /**
+   * The speed at which the wings would just carry the weight at their first stall if their loads
+   * over dynamic pressure stayed as they are at this one.
+   *
+   * @param loads at this speed
+   * @return [m/s]; infinite where they carry nothing
+   */
+  public double stallSpeed(PairLoads loads) {
+    double lift = dynamicPressure * loads.up(Math.min(loads.to(), loads.stallPitch()));
+    double needed = lift - surplusAtStall(loads);
+    return lift > 0 && needed > 0 ? speed * Math.sqrt(needed / lift) : Double.POSITIVE_INFINITY;
+  }
+
+  /**
+   * The foil's own static margin, without the deck's lever; see {@link
+   * trimwright.kernel.trim.TrimPoint#staticMargin} less its {@code deckLeverShare}.
+   *
+   * @param loads at this speed
+   * @param balance found with them
+   * @return [m]
+   */
+  public double foilMargin(PairLoads loads, QuickBalance balance) {
+    Deck deck = craft.deck();
+    double riderMass = craft.rideCase().rider().allMass();
+    double mass = riderMass + craft.partsMass();
+    Attitude here = Attitude.of(balance.pitch());
+    double s = balance.footPressure();
+    double deckPitch = balance.pitch() + deck.baseAngle();
+    double footAhead = deck.footingAhead(balance.pitch()) + s * Math.cos(deckPitch);
+    double footAbove = deck.footingAbove(balance.pitch()) + s * Math.sin(deckPitch);
+    double ahead = (riderMass * footAhead + craft.partsMass() * craft.partsAhead(here)) / mass;
+    double above = (riderMass * footAbove + craft.partsMass() * craft.partsAbove(here)) / mass;
+    PlaneForce low = allAt(loads, balance, -PITCH_STEP).about(ahead, above);
+    PlaneForce high = allAt(loads, balance, PITCH_STEP).about(ahead, above);
+    double liftSlope = (high.up() - low.up()) / (2 * PITCH_STEP);
+    double momentSlope = (high.noseUp() - low.noseUp()) / (2 * PITCH_STEP);
+    return (of.riderWeight() * footAbove - momentSlope) / liftSlope;
+  }
+
+  /** All forces, those of the feet too, a little off a balance: thrust and feet stay. */
+  private PlaneForce allAt(PairLoads loads, QuickBalance balance, double turned) {
+    double pitch = balance.pitch() + turned;
+    Attitude at = Attitude.of(pitch);
+    Deck deck = craft.deck();
+    double s = balance.footPressure();
+    double deckPitch = pitch + deck.baseAngle();
+    double footAhead = deck.footingAhead(pitch) + s * Math.cos(deckPitch);
+    double footAbove = deck.footingAbove(pitch) + s * Math.sin(deckPitch);
+    double friction = air - of.thrustLine().pull(balance.thrust());
+    return new PlaneForce(
+            dynamicPressure * loads.forward(pitch),
+            dynamicPressure * loads.up(pitch),
+            dynamicPressure * loads.noseUp(pitch))
+        .plus(drags.at(at))
+        .plus(craft.weights(at))
+        .plus(craft.buoyancy(at))
+        .plus(of.thrustLine().force(at, balance.thrust()))
+        .plus(PlaneForce.at(-friction, -of.riderWeight(), footAhead, footAbove));
   }
 
   /** Pitch at which the wings carry what the rest does not, from a guess. */

@@ -69,6 +69,28 @@ public record RideCase(
   }
 
   /**
+   * The same case in another water.
+   *
+   * @param other the water
+   * @return the case
+   */
+  public RideCase withWater(Water other) {
+    return new RideCase(
+        other, airDensity, headWind, chopHeight, rider, setup, immersion, pullAboveDeck, limits);
+  }
+
+  /**
+   * The same case with another rider.
+   *
+   * @param other the rider
+   * @return the case
+   */
+  public RideCase withRider(Rider other) {
+    return new RideCase(
+        water, airDensity, headWind, chopHeight, other, setup, immersion, pullAboveDeck, limits);
+  }
+
+  /**
    * The same case flown at another depth.
    *
    * @param other depth of the front wing's root quarter chord [m]
