@@ -30,12 +30,14 @@ final class CaseChecks {
   /** Runs all checks on a filled document. */
   static void run(Values root, Findings findings) {
     CaseChecks checks = new CaseChecks(root, findings);
-    root.findGroup("rider").ifPresent(checks::feet);
+    root.findGroup("rider").ifPresent(rider -> feet(rider, findings));
     root.findGroup("setup").ifPresent(checks::setup);
     checks.pull();
   }
 
-  private void feet(Values rider) {
+  /** What joins the keys of a rider. */
+  static void feet(Values rider, Findings findings) {
+    Naming names = findings.naming();
     if (!rider.has("front_foot_mm", "back_foot_mm")) {
       return;
     }

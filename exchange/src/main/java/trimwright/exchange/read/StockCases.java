@@ -116,7 +116,7 @@ public final class StockCases {
    */
   public Reading<CaseFile> caseFile(StockSetup setup, double feet) {
     ObjectNode whole = document.deepCopy();
-    whole.set("setup", keys(setup));
+    whole.set("setup", keys(stock, setup));
     if (feet != 0) {
       ObjectNode rider = (ObjectNode) whole.get("rider");
       for (String foot : List.of("front_foot_mm", "back_foot_mm")) {
@@ -131,23 +131,24 @@ public final class StockCases {
         .orElseGet(() -> new Refused<>(Problem.all(findings)));
   }
 
-  private ObjectNode keys(StockSetup setup) {
+  /** A setup's keys as a case file has them. */
+  static ObjectNode keys(StockFile stock, StockSetup setup) {
     ObjectNode keys = JsonNodeFactory.instance.objectNode();
-    put(keys, Part.BOARD, setup.upper().board());
-    setup.upper().battery().ifPresent(part -> put(keys, Part.BATTERY, part));
-    put(keys, Part.MAST, setup.upper().mast());
-    setup.upper().drive().ifPresent(part -> put(keys, Part.DRIVE, part));
-    put(keys, Part.FUSELAGE, setup.foil().fuselage());
-    put(keys, Part.FRONT_WING, setup.foil().frontWing());
-    put(keys, Part.STABILIZER, setup.foil().stabilizer());
-    setup.foil().shim().ifPresent(part -> put(keys, Part.SHIM, part));
+    put(stock, keys, Part.BOARD, setup.upper().board());
+    setup.upper().battery().ifPresent(part -> put(stock, keys, Part.BATTERY, part));
+    put(stock, keys, Part.MAST, setup.upper().mast());
+    setup.upper().drive().ifPresent(part -> put(stock, keys, Part.DRIVE, part));
+    put(stock, keys, Part.FUSELAGE, setup.foil().fuselage());
+    put(stock, keys, Part.FRONT_WING, setup.foil().frontWing());
+    put(stock, keys, Part.STABILIZER, setup.foil().stabilizer());
+    setup.foil().shim().ifPresent(part -> put(stock, keys, Part.SHIM, part));
     double track = Unit.MILLIMETRE.fromSi(setup.track());
     ((ObjectNode) keys.get(Part.BOARD.key()))
         .put("track_mm", Math.rint(track * PLACE_GRAIN) / PLACE_GRAIN);
     return keys;
   }
 
-  private void put(ObjectNode keys, Part part, StockPart<?> from) {
+  private static void put(StockFile stock, ObjectNode keys, Part part, StockPart<?> from) {
     keys.set(part.key(), stock.part(from.id()).deepCopy());
   }
 

@@ -45,7 +45,7 @@ class StockTextPropertyTest {
         .ifPresent(space -> assertThat(space.setups().count()).isEqualTo(space.count()));
   }
 
-  private static void change(List<String> lines, SplittableRandom chance) {
+  static void change(List<String> lines, SplittableRandom chance) {
     int at = chance.nextInt(lines.size());
     String line = lines.get(at);
     String word = WORDS[chance.nextInt(WORDS.length)];

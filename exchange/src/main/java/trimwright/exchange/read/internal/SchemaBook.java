@@ -30,6 +30,7 @@ public final class SchemaBook {
   private static final String WING_ID = "urn:trimwright:wing:1";
   private static final String LIMITS_ID = "urn:trimwright:limits:1";
   private static final String STOCK_ID = "urn:trimwright:stock:1";
+  private static final String RIDERS_ID = "urn:trimwright:riders:1";
   private static final Map<String, String> TEXTS =
       Map.of(
           CASE_ID,
@@ -39,7 +40,10 @@ public final class SchemaBook {
           LIMITS_ID,
           resource("limits.schema.json"),
           STOCK_ID,
-          SharedParts.filled(resource("stock.schema.json"), CASE_ID, resource("case.schema.json")));
+          SharedParts.filled(resource("stock.schema.json"), CASE_ID, resource("case.schema.json")),
+          RIDERS_ID,
+          SharedParts.filled(
+              resource("riders.schema.json"), CASE_ID, resource("case.schema.json")));
 
   /** The schema of case files. */
   public static final SchemaBook CASE = new SchemaBook(CASE_ID);
@@ -52,6 +56,9 @@ public final class SchemaBook {
 
   /** The schema of stock files. */
   public static final SchemaBook STOCK = new SchemaBook(STOCK_ID);
+
+  /** The schema of riders files. */
+  public static final SchemaBook RIDERS = new SchemaBook(RIDERS_ID);
 
   private final Map<String, JsonNode> documents = new LinkedHashMap<>();
   private final JsonNode root;
