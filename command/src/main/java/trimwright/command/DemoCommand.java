@@ -9,6 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import trimwright.exchange.demo.DemoCase;
 import trimwright.exchange.demo.DemoCases;
+import trimwright.exchange.demo.DemoStock;
 
 /** Opens the made-up shop, or hands out its cases. */
 @Command(
@@ -16,7 +17,7 @@ import trimwright.exchange.demo.DemoCases;
     sortOptions = false,
     description = {
       "Opens the made-up shop in the browser, on this machine only, in a throw-away folder unless one is named; or hands out"
-          + " one of its cases as a file to start from.",
+          + " one of its cases, or its stock, as a file to start from.",
       ""
     },
     optionListHeading = "%nOptions:%n",
@@ -26,16 +27,19 @@ import trimwright.exchange.demo.DemoCases;
       "  ./run demo                            opens the made-up shop and prints its address",
       "  ./run demo --list                     names the made-up cases",
       "  ./run demo light-carver > my.yaml     one of them as a file",
+      "  ./run demo stock > stock.yaml         what hangs on the made-up shop's wall",
       "",
       "Riders, gear and waters in it are invented."
     })
 final class DemoCommand implements Callable<Integer> {
+  private static final String STOCK = "stock";
+
   private final Console console;
 
   @Parameters(
       paramLabel = "NAME",
       arity = "0..1",
-      description = "A made-up case to print as YAML; left out, the shop opens.")
+      description = "A made-up case, or stock, to print as YAML; left out, the shop opens.")
   private String name;
 
   @Option(names = "--list", description = "Lists the made-up cases.")
@@ -60,7 +64,7 @@ final class DemoCommand implements Callable<Integer> {
     if (list) {
       console.print(table(DemoCases.list()));
     } else if (name != null) {
-      console.print(find().text());
+      console.print(name.equals(STOCK) ? DemoStock.text() : find().text());
     } else {
       return folder == null
           ? Shop.openThrowAway(console, port.value())
@@ -80,6 +84,8 @@ final class DemoCommand implements Callable<Integer> {
                         + DemoCases.list().stream()
                             .map(DemoCase::id)
                             .collect(Collectors.joining(", "))
+                        + ", and "
+                        + STOCK
                         + "."));
   }
 

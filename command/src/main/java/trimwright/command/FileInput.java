@@ -16,6 +16,8 @@ import trimwright.exchange.read.Reading;
 import trimwright.exchange.read.SectionFiles;
 import trimwright.exchange.read.SectionFolder;
 import trimwright.exchange.read.SectionText;
+import trimwright.exchange.read.StockFile;
+import trimwright.exchange.read.StockReader;
 import trimwright.exchange.read.WingFile;
 import trimwright.exchange.read.WingReader;
 import trimwright.exchange.words.RepairWords;
@@ -54,6 +56,15 @@ final class FileInput {
     }
     sayRepairs(named, console);
     return new CaseSource(read, files);
+  }
+
+  /** The stock in a file. */
+  static StockFile readStock(String name, Console console) {
+    TextInput input = TextInput.read(name, console);
+    Map<String, String> named = new LinkedHashMap<>();
+    StockFile read = accept(input.name(), StockReader.read(input.text(), noting(input, named)));
+    sayRepairs(named, console);
+    return read;
   }
 
   /** The wing in a file. */

@@ -31,9 +31,14 @@ final class SectionsOption {
     return fitted;
   }
 
+  /** Where tables are kept; empty for the usual place. */
+  Optional<Path> folder() {
+    return Optional.ofNullable(cacheFolder);
+  }
+
   /** Where polars come from. */
   SectionPolars polars() {
-    return new SectionPolars(Optional.ofNullable(cacheFolder));
+    return new SectionPolars(folder());
   }
 
   /** The case as asked for. */

@@ -3,6 +3,7 @@ package trimwright.desk;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import trimwright.fitting.judge.RideAsked;
 import trimwright.fitting.judge.RideSpan;
 import trimwright.fitting.match.MatchSearch;
 import trimwright.fitting.wish.Wish;
@@ -60,10 +61,10 @@ public record MatchQuestion(
   public static MatchQuestion usual(double wishedSpeed) {
     return new MatchQuestion(
         RideSpan.about(wishedSpeed),
-        trimwright.fitting.judge.RideAsked.USUAL_REACH,
+        RideAsked.USUAL_REACH,
         Map.of(),
         Wish.TAKE_OFF,
-        Wish.TURN,
+        Wish.RANGE,
         List.of(),
         USUAL_WEIGHT_SPREAD,
         MatchSearch.Size.USUAL);

@@ -69,7 +69,7 @@ public final class JsonFields {
    * @param value the number
    * @return this
    */
-  public JsonFields whole(String name, int value) {
+  public JsonFields whole(String name, long value) {
     node.put(name, value);
     return this;
   }

@@ -30,6 +30,8 @@ public enum OutputSchema {
   MOTION,
   /** Of {@link FallWriter}. */
   FALLS,
+  /** Of {@link MatchWriter}. */
+  MATCH,
   /** Of {@link LimitsWriter}. */
   LIMITS,
   /** Of {@link WaterWriter}. */

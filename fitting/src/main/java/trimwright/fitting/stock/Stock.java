@@ -56,6 +56,38 @@ public record Stock(
   }
 
   /**
+   * The same stock with nothing but the named parts where any of a kind is named: what somebody
+   * keeps whatever the rest is.
+   *
+   * @param kept names of parts; empty for all
+   * @return the stock
+   * @throws IllegalArgumentException if no part has a name
+   */
+  public Stock keeping(Set<String> kept) {
+    for (String id : kept) {
+      if (Stream.of(PartKind.values())
+          .flatMap(kind -> list(kind).stream())
+          .noneMatch(part -> part.id().equals(id))) {
+        throw new IllegalArgumentException("no part is called " + id);
+      }
+    }
+    return new Stock(
+        keep(boards, kept),
+        keep(batteries, kept),
+        keep(masts, kept),
+        keep(drives, kept),
+        keep(fuselages, kept),
+        keep(frontWings, kept),
+        keep(stabilizers, kept),
+        keep(shims, kept));
+  }
+
+  private static <P> List<StockPart<P>> keep(List<StockPart<P>> parts, Set<String> kept) {
+    List<StockPart<P>> named = parts.stream().filter(part -> kept.contains(part.id())).toList();
+    return named.isEmpty() ? parts : named;
+  }
+
+  /**
    * The parts of a kind.
    *
    * @param kind which kind

@@ -16,19 +16,19 @@ final class ChosenWishes {
 
   static Grade grade(RidingKind kind, Wish wish) {
     return switch (wish) {
-      case LEVEL -> upTo(0.5 * DEGREE, 3 * DEGREE);
-      case FEET -> upTo(0.03, 0.15);
-      case GROWTH -> upTo(per(kind, 0.010, 0.012, 0.015, 0.015) / KMH, 0.025 / KMH);
-      case TAKE_OFF -> upTo(per(kind, 14, 16, 18, 17) * KMH, 6 * KMH);
-      case STALL -> from(per(kind, 6, 5, 4, 4) * DEGREE, 3 * DEGREE);
+      case LEVEL -> upTo(0.5 * DEGREE, 2.5 * DEGREE);
+      case FEET -> upTo(0.02, 0.1);
+      case GROWTH -> upTo(per(kind, 0.004, 0.006, 0.01, 0.01) / KMH, 0.015 / KMH);
+      case TAKE_OFF -> upTo(per(kind, 10.5, 11.5, 12.5, 11.5) * KMH, 4 * KMH);
+      case STALL -> from(per(kind, 10, 9, 8, 8) * DEGREE, 4 * DEGREE);
       case MANNERS ->
           new Grade(
-              per(kind, 0, 0.4, 0.8, 1.2) * DEGREE,
-              per(kind, 1, 1.4, 2.2, 3) * DEGREE,
-              per(kind, 1, 1, 1.2, 1.5) * DEGREE);
-      case TURN -> from(per(kind, 15, 20, 35, 40) * DEGREE, 15 * DEGREE);
-      case RANGE -> from(per(kind, 12, 18, 18, 12) * KM, 10 * KM);
-      case FEET_MOVED -> upTo(0.01, 0.06);
+              per(kind, 0, 0.6, 1, 1.5) * DEGREE,
+              per(kind, 1.2, 1.6, 2.2, 3) * DEGREE,
+              per(kind, 0.8, 1, 1.2, 1.5) * DEGREE);
+      case TURN -> from(per(kind, 25, 35, 50, 55) * DEGREE, 15 * DEGREE);
+      case RANGE -> from(per(kind, 20, 25, 25, 18) * KM, 10 * KM);
+      case FEET_MOVED -> upTo(0.01, 0.05);
     };
   }
 
