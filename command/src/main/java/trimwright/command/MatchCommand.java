@@ -57,6 +57,7 @@ import trimwright.kernel.water.WaterModel;
       "  pitchy    largest pitch rate within half a second of 1 cm of foot pressure",
       "  lean      bank at which the upper tip comes too near to the surface",
       "  range     at the wished speed, on what may be used of the battery",
+      "  gear      mass of board, battery and foil",
       "  moved     how far both feet stand from where the rider likes them",
       "Tables of wings are kept, so that the next match over the same stock takes seconds.",
       "First flights go with licensed instruction; local rules and makers' limits come first. Nothing here says that a"

@@ -60,7 +60,7 @@ final class RideOptions {
       paramLabel = "WISH=WEIGHT",
       description =
           "Weight of a wish, 0 for not at all to 4 for most; may be given several times. Wishes:"
-              + " level, feet, growth, take_off, stall, manners, turn, range, feet_moved (default:"
+              + " level, feet, growth, take_off, stall, manners, turn, range, gear_mass, feet_moved (default:"
               + " those of the kind of riding).")
   private List<String> weights = new ArrayList<>();
 

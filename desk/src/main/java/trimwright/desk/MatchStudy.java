@@ -60,7 +60,8 @@ public final class MatchStudy {
             question.size(),
             question.one(),
             question.other(),
-            variations(asked, temperature, question));
+            variations(asked, temperature, question),
+            cases.ownParts());
     List<CaseFile> files = new ArrayList<>();
     for (MatchRow row : result.rows()) {
       files.add(

@@ -178,6 +178,14 @@ public final class StockCases {
         .findFirst();
   }
 
+  /** The names of the stock's parts that the base's own setup has, or others alike. */
+  public Set<String> ownParts() {
+    ObjectNode own = (ObjectNode) SchemaBook.CASE.filled(document).get("setup");
+    return Stream.of(PartKind.values())
+        .flatMap(kind -> alike(own, kind).stream())
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
   private boolean isBase(CaseFile file) {
     return file.digest().equals(base.digest());
   }

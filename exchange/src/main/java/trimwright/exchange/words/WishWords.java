@@ -27,6 +27,7 @@ public final class WishWords {
       case MANNERS -> "pitch_rate_deg_s";
       case TURN -> "tip_bank_deg";
       case RANGE -> "range_km";
+      case GEAR_MASS -> "gear_mass_kg";
       case FEET_MOVED -> "feet_moved_mm";
     };
   }
@@ -42,6 +43,7 @@ public final class WishWords {
       case MANNERS -> "Calm or lively";
       case TURN -> "Room to lean";
       case RANGE -> "Range";
+      case GEAR_MASS -> "Light gear";
       case FEET_MOVED -> "Usual stance";
     };
   }
@@ -58,6 +60,7 @@ public final class WishWords {
           "the quickest turning of the deck within half a second of one centimetre of foot pressure";
       case TURN -> "the bank at which the upper wing tip comes too near to the surface";
       case RANGE -> "how far the battery carries at the wished speed";
+      case GEAR_MASS -> "what board, battery and foil weigh together";
       case FEET_MOVED -> "how far both feet stand from where the rider likes them";
     };
   }
@@ -69,6 +72,7 @@ public final class WishWords {
       case FEET, GROWTH -> Unit.RATIO;
       case TAKE_OFF -> Unit.KILOMETRE_PER_HOUR;
       case RANGE -> Unit.KILOMETRE;
+      case GEAR_MASS -> Unit.KILOGRAM;
       case FEET_MOVED -> Unit.MILLIMETRE;
     };
   }
@@ -86,7 +90,7 @@ public final class WishWords {
   /** Decimals that a value is worth, in the unit of {@link #key}. */
   private static int decimals(Wish wish) {
     return switch (wish) {
-      case LEVEL, STALL, MANNERS, TAKE_OFF, RANGE -> 1;
+      case LEVEL, STALL, MANNERS, TAKE_OFF, RANGE, GEAR_MASS -> 1;
       case FEET -> 2;
       case GROWTH -> 3;
       case TURN, FEET_MOVED -> 0;
@@ -109,7 +113,7 @@ public final class WishWords {
       case MANNERS -> Shown.decimals(number(wish, value), decimals(wish)) + "°/s";
       case FEET -> Shown.decimals(100 * value, 0) + " %";
       case GROWTH -> growth(value, measures);
-      case TAKE_OFF, RANGE, FEET_MOVED -> shown(unit(wish), value, measures);
+      case TAKE_OFF, RANGE, GEAR_MASS, FEET_MOVED -> shown(unit(wish), value, measures);
     };
   }
 
@@ -156,6 +160,7 @@ public final class WishWords {
       case GROWTH -> "per km/h";
       case TAKE_OFF -> "km/h";
       case RANGE -> "km";
+      case GEAR_MASS -> "kg";
       case FEET_MOVED -> "mm";
     };
   }

@@ -273,6 +273,7 @@ public final class MatchWriter {
       case MANNERS -> "pitchy";
       case TURN -> "lean";
       case RANGE -> "range";
+      case GEAR_MASS -> "gear";
       case FEET_MOVED -> "moved";
     };
   }

@@ -197,7 +197,10 @@ public final class FullJudge {
   private WishValues values(CaseSolver solver, List<TrimOutcome> outcomes, TrimOutcome wished) {
     RideCase c = solver.rideCase();
     double moved = c.rider().backFoot() - asked.base().rider().backFoot();
-    WishValues values = WishValues.none().with(Wish.FEET_MOVED, Math.abs(moved));
+    WishValues values =
+        WishValues.none()
+            .with(Wish.FEET_MOVED, Math.abs(moved))
+            .with(Wish.GEAR_MASS, solver.craft().partsMass());
     OptionalDouble slowest = new LowestFlight(solver).above(SLOW);
     if (slowest.isPresent()) {
       values = values.with(Wish.TAKE_OFF, slowest.getAsDouble());

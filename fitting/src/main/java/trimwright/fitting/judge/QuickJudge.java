@@ -172,6 +172,7 @@ public final class QuickJudge {
         c.setup().drive().isPresent() ? OptionalDouble.of(at.power()) : OptionalDouble.empty();
     values[Wish.LEVEL.ordinal()] = Math.abs(deck - c.rider().wishedPitch());
     values[Wish.STALL.ordinal()] = stall;
+    values[Wish.GEAR_MASS.ordinal()] = ride.rig().craft().partsMass();
     values[Wish.TURN.ordinal()] = Room.tipBank(ride.rig().craft(), at.pitch());
     values[Wish.RANGE.ordinal()] = FullJudge.range(c, power, speeds[wished]);
     values[Wish.TAKE_OFF.ordinal()] = slowest(ride.rig(), loads);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import trimwright.fitting.judge.Placement;
 import trimwright.fitting.stock.BoardSet;
 import trimwright.fitting.stock.FoilSet;
@@ -21,6 +22,7 @@ public final class BestFinds implements Finds {
   private final Tally tally = new Tally();
   private final Map<Key, Candidate> best = new HashMap<>();
   private final FrontLine front;
+  private final Set<String> own;
 
   /**
    * Keeps nothing yet.
@@ -28,8 +30,10 @@ public final class BestFinds implements Finds {
    * @param one a wish that tables know
    * @param other another to trade it against
    * @param wishes their grades
+   * @param own names of the parts of the rider's own setup; none where the stock has it not
    */
-  public BestFinds(Wish one, Wish other, Wishes wishes) {
+  public BestFinds(Wish one, Wish other, Wishes wishes, Set<String> own) {
+    this.own = Set.copyOf(own);
     front = new FrontLine(one, other, wishes);
   }
 
@@ -39,18 +43,19 @@ public final class BestFinds implements Finds {
     upper.parts().forEach(parts::add);
     foil.parts().forEach(parts::add);
     tally.add(parts, placements);
-    Candidate own = null;
+    int others = (int) parts.stream().filter(part -> !own.contains(part.id())).count();
+    Candidate first = null;
     for (Placement placement : placements) {
       if (placement.passes()) {
-        Candidate candidate = new Candidate(upper, foil, placement);
+        Candidate candidate = new Candidate(upper, foil, placement, others);
         front.take(candidate);
-        if (own == null || Candidate.ORDER.compare(candidate, own) < 0) {
-          own = candidate;
+        if (first == null || Candidate.ORDER.compare(candidate, first) < 0) {
+          first = candidate;
         }
       }
     }
-    if (own != null) {
-      keep(own);
+    if (first != null) {
+      keep(first);
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
@@ -77,14 +78,17 @@ public final class MatchSearch {
    * @param one the first wish of the trade-off, one that tables know
    * @param other the second
    * @param variations the same rider otherwise
+   * @param own names of the parts of the rider's own setup: of equally good ones that comes first
+   *     which changes the fewest
    * @return the best, why the others fell out, and the trade-off
    * @throws CancellationException if it was stopped
    */
-  public MatchResult find(Size size, Wish one, Wish other, List<Variation> variations) {
+  public MatchResult find(
+      Size size, Wish one, Wish other, List<Variation> variations, Set<String> own) {
     RideAsked asked = screen.judge().asked();
     BestFinds finds =
         BestFinds.together(
-            screen.run(() -> new BestFinds(one, other, asked.wishes()), workers, progress));
+            screen.run(() -> new BestFinds(one, other, asked.wishes(), own), workers, progress));
     Confirmed confirmed = confirm(finds.list(), size);
     List<MatchResult.Fallen> best = confirmed.passed;
     return new MatchResult(

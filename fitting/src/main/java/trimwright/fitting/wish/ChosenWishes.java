@@ -28,6 +28,7 @@ final class ChosenWishes {
               per(kind, 0.8, 1, 1.2, 1.5) * DEGREE);
       case TURN -> from(per(kind, 25, 35, 50, 55) * DEGREE, 15 * DEGREE);
       case RANGE -> from(per(kind, 20, 25, 25, 18) * KM, 10 * KM);
+      case GEAR_MASS -> upTo(per(kind, 40, 35, 27, 25), 10);
       case FEET_MOVED -> upTo(0.01, 0.05);
     };
   }
@@ -43,6 +44,7 @@ final class ChosenWishes {
           case MANNERS -> per(kind, 4, 3, 3, 3);
           case TURN -> per(kind, 1, 2, 4, 4);
           case RANGE -> per(kind, 1, 2, 2, 1);
+          case GEAR_MASS -> per(kind, 0, 1, 2, 3);
           case FEET_MOVED -> per(kind, 2, 2, 1, 1);
         };
   }

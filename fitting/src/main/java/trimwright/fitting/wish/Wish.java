@@ -24,6 +24,8 @@ public enum Wish {
    * one.
    */
   RANGE,
+  /** Mass of board, battery and foil [kg]. */
+  GEAR_MASS,
   /** How far both feet stand from where the rider likes to stand, either way [m]. */
   FEET_MOVED
 }
