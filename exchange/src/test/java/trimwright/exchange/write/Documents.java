@@ -125,6 +125,9 @@ final class Documents {
             FallWriter.json(Samples.caseFile(), MotionSamples.outside()),
             FallWriter.json(Samples.caseFile(), MotionSamples.inside()),
             FallWriter.json(Samples.caseFile(), MotionSamples.nothing())));
+    texts.put(
+        OutputSchema.MATCH,
+        List.of(MatchWriter.json(MatchSamples.some()), MatchWriter.json(MatchSamples.none())));
     texts.put(OutputSchema.LIMITS, List.of(LimitsWriter.json(LimitsFile.CHOSEN)));
     return texts;
   }
