@@ -38,11 +38,10 @@ import trimwright.kernel.water.WaterModel;
     footer = {
       "",
       "Examples:",
-      "  ./run demo stock > stock.yaml",
       "  ./run match my.yaml --stock stock.yaml",
       "  ./run match my.yaml --stock stock.yaml --keep board-1650 --keep mast-750 --weigh range=4 --json",
       "",
-      "Rider, water and ride are the case's; its setup counts for nothing. One row for each front wing with a stabilizer:"
+      "./run demo stock prints a stock to start from. Rider, water and ride are the case's; its setup counts for nothing. One row for each front wing with a stabilizer:"
           + " the best of their setups. docs/wishes.md says what is good, what is poor and why.",
       "",
       "What the numbers mean:",
