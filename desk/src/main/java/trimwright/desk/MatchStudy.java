@@ -25,6 +25,12 @@ import trimwright.kernel.rig.Rider;
 
 /** Which setups of a stock suit the rider of a case. */
 public final class MatchStudy {
+  /**
+   * What is looked at under the rules of first flights: falls take seconds a setup, and a list to
+   * choose from is the last thing a beginner needs.
+   */
+  private static final MatchSearch.Size FIRST_FLIGHTS = new MatchSearch.Size(3, 8);
+
   private MatchStudy() {}
 
   /**
@@ -57,7 +63,7 @@ public final class MatchStudy {
         new MatchSearch(screen, new KeptTables(), ratings(cases), temperature, workers, progress);
     MatchResult result =
         search.find(
-            question.size(),
+            asked.isFirstFlights() ? FIRST_FLIGHTS : question.size(),
             question.one(),
             question.other(),
             variations(asked, temperature, question),

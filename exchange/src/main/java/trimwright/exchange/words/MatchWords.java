@@ -45,13 +45,19 @@ public final class MatchWords {
   }
 
   private static void none(MatchResult result, List<String> words) {
-    words.add("No setup of this stock passes all limits for this rider: none is recommended.");
+    if (result.fallen().isEmpty() || result.sure()) {
+      words.add("No setup of this stock passes all limits for this rider: none is recommended.");
+    } else {
+      words.add(
+          "None of the "
+              + count(result.looked(), "setup")
+              + " that suit the wishes best passes all limits: none is recommended. The others were"
+              + " not solved in full.");
+    }
     if (!result.fallen().isEmpty()) {
       MatchResult.Fallen near = result.fallen().get(0);
       words.add(
-          "What suits the wishes best breaks limits: "
-              + setup(near.candidate(), Measures.METRIC)
-              + ".");
+          "The first of them breaks limits: " + setup(near.candidate(), Measures.METRIC) + ".");
       near.judged().grounds().forEach(ground -> words.add(GroundWords.sentence(ground)));
     }
   }

@@ -23,10 +23,10 @@ import trimwright.kernel.trim.NoTrimReason;
  */
 public final class QuickJudge {
   /** How near the slowest flight is found [m/s]. */
-  private static final double NEAR = 1e-3;
+  private static final double NEAR = 1e-7;
 
   /** Steps of that search; each leaves a small part of the miss. */
-  private static final int MOST_STEPS = 20;
+  private static final int MOST_STEPS = 40;
 
   private final RideAsked asked;
   private final double[] speeds;

@@ -1,5 +1,6 @@
 package trimwright.fitting.judge;
 
+import java.util.List;
 import trimwright.kernel.limit.RideLimit;
 import trimwright.kernel.propel.PropellerDepth;
 import trimwright.kernel.rig.Craft;
@@ -7,14 +8,12 @@ import trimwright.kernel.rig.Propulsion;
 import trimwright.kernel.rig.RideCase;
 import trimwright.kernel.rig.Setup;
 import trimwright.kernel.surface.PlacedWing;
+import trimwright.kernel.surface.Station;
 import trimwright.kernel.surface.TurnMotion;
 import trimwright.kernel.turn.TurnTips;
 
 /** What of a setup is where: geometry alone, for both ways of judging. */
 final class Room {
-  /** Half-width of the last bracket of bank [rad]: far below what anybody notices. */
-  private static final double BANK_TOLERANCE = Math.toRadians(0.01);
-
   private Room() {}
 
   /** Whether the ride is possible: the board out of the water, the drive in it. */
@@ -47,26 +46,32 @@ final class Room {
 
   /**
    * The bank at which the upper tip comes as near to the surface as it may, up to the largest bank
-   * looked at [rad]; 0 where it does without a bank.
+   * looked at [rad]; 0 where it does without a bank. In closed form: with a tip x ahead, y aside
+   * and z below the datum its depth is the datum's less x sin p less y cos p sin b plus z cos p cos
+   * b at a pitch p and a bank b (rotations in the order of {@link TurnMotion}).
    */
   static double tipBank(Craft craft, double pitch) {
-    double limit = craft.rideCase().limits().of(RideLimit.TIP_DEPTH);
-    double low = 0;
-    double high = craft.rideCase().limits().of(RideLimit.BANK);
-    if (tipDepth(craft, pitch, high) >= limit) {
-      return high;
-    }
-    if (tipDepth(craft, pitch, 0) < limit) {
-      return 0;
-    }
-    while (high - low > BANK_TOLERANCE) {
-      double middle = 0.5 * (low + high);
-      if (tipDepth(craft, pitch, middle) >= limit) {
-        low = middle;
-      } else {
-        high = middle;
+    double limit =
+        craft.rideCase().limits().of(RideLimit.TIP_DEPTH) + 0.5 * craft.rideCase().chopHeight();
+    double least = craft.rideCase().limits().of(RideLimit.BANK);
+    double datum = craft.datumDepth(pitch);
+    for (PlacedWing wing : craft.wings()) {
+      List<Station> stations = wing.shape().stations();
+      Station tip = stations.get(stations.size() - 1);
+      double x = wing.ahead() + tip.ahead();
+      double y = 0.5 * wing.shape().span();
+      double z = -(wing.above() + tip.above());
+      double level = datum - x * Math.sin(pitch) - limit;
+      double size = Math.cos(pitch) * Math.hypot(y, z);
+      double lead = Math.atan2(z, y);
+      // The tip is at the limit where level = size sin(b - lead).
+      if (level < size * Math.sin(-lead)) {
+        return 0;
+      }
+      if (level < size) {
+        least = Math.min(least, Math.asin(level / size) + lead);
       }
     }
-    return low;
+    return least;
   }
 }

@@ -9,12 +9,12 @@ import trimwright.kernel.water.Water;
  * own density comes in with the balance.
  *
  * <p>Rounded depths are off by {@value #DEPTH_STEP} m over two at most, viscosities by 2.5 % (a
- * third of what 3 K make): the pitch moves by less than 0.02 degrees and the foot pressure by less
+ * third of what 3 K make): the pitch moves by less than 0.03 degrees and the foot pressure by less
  * than 1 mm, as a test holds.
  */
 public final class TableCase {
   /** Step of depths that have tables of their own [m]. */
-  private static final double DEPTH_STEP = 0.05;
+  private static final double DEPTH_STEP = 0.025;
 
   /** Ratio of viscosities next to each other that have tables of their own [1]. */
   private static final double VISCOSITY_RATIO = 1.05;
