@@ -93,9 +93,16 @@ function laid(shown, answer) {
   };
 }
 
-function withBands(point, { bands, second, sure, apart }, keys, phrases) {
+/** Names of the numbers that cannot be told from the pinned reference's. */
+export function alikeKeys(places, keys) {
+  return places.map((place) => keys[place]);
+}
+
+function withBands(point, { bands, second, sure, apart, alike }, keys, phrases) {
   const phrase = (number) => phrases[number];
-  const banded = { ...point, sure: sure.map(phrase), apart: apart.map(phrase) };
+  const banded = {
+    ...point, sure: sure.map(phrase), apart: apart.map(phrase), alike: alikeKeys(alike, keys),
+  };
   keys.forEach((key, i) => {
     const low = bands?.[2 * i] ?? null;
     banded[`${key}_band`] = low === null ? null : [low, bands[2 * i + 1]];
@@ -114,7 +121,7 @@ function withBands(point, { bands, second, sure, apart }, keys, phrases) {
 export function withoutReference(shown) {
   return shown.band_keys === undefined
     ? shown
-    : { ...shown, points: shown.points.map((point) => ({ ...point, apart: [] })) };
+    : { ...shown, points: shown.points.map((point) => ({ ...point, apart: [], alike: [] })) };
 }
 
 /**

@@ -85,6 +85,11 @@ export class PanelLabels {
       places[best].x, boxes[best].y + BASE * line, places[best].anchor, words, unit, hue, colours);
   }
 
+  /** Holds a box free that another draws into. */
+  reserve(key, room) {
+    this.standing.set(key, room);
+  }
+
   /** Hides what does not stand. */
   finish() {
     for (const [key, label] of this.labels) {

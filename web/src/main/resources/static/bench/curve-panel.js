@@ -2,7 +2,10 @@ import { uprightRange } from './axes.js';
 import { PanelGround } from './curve-ground.js';
 import { PanelLabels, around } from './curve-labels.js';
 import { paint } from './colours.js';
+import { EndNames } from './curve-ends.js';
 import { box } from './geometry.js';
+import { dashOf, markerPath } from './kept-marks.js';
+import { indexAt } from './kept.js';
 import { fixed } from './measures.js';
 import { Pool } from './pool.js';
 import { bandOf, marksOf, valueOf, wishOf } from './quantities.js';
@@ -12,7 +15,9 @@ import { Label, add, number, points, set, show } from './svg.js';
 
 const DOT = 4.5;
 const DASHES = '8 5';
-const DOTS = '0.1 5';
+
+/** Width of a kept setup's line over the live one's. */
+const LIGHTER = 0.75;
 
 export class CurvePanel {
   constructor(parent) {
@@ -24,19 +29,21 @@ export class CurvePanel {
     this.ground = new PanelGround(layer());
     this.bands = pool('polygon', { class: 'pic-band', 'fill-opacity': 0.22 });
     this.wish = add(this.group, 'path', { class: 'pic-wish', fill: 'none', 'stroke-width': 1.5 });
-    this.pinned = pool('path', { class: 'pic-pinned', fill: 'none', 'stroke-linecap': 'round' });
+    this.kept = pool('path', { fill: 'none', 'stroke-linecap': 'round' });
     this.curves = pool('path', {
       class: 'pic-curve', fill: 'none', 'stroke-linejoin': 'round', 'stroke-linecap': 'round' });
     this.upright = add(this.group, 'line', { class: 'pic-mark', 'stroke-width': 2 });
+    this.markers = pool('path', { class: 'pic-kept-marker', 'stroke-width': 2 });
     this.marks = pool('circle', { class: 'pic-marker', r: DOT, 'stroke-width': 2 });
     this.dots = pool('circle', { class: 'pic-mark-dot', r: DOT + 0.5, 'stroke-width': 1.5 });
+    this.ends = new EndNames(layer());
     this.labels = new PanelLabels(layer());
   }
 
   /**
    * Draws all that does not depend on the chosen speed.
    *
-   * @param {Object} sheet `{reply, pinned, measures, colours, axis, line, right}`; `right` is the
+   * @param {Object} sheet `{reply, kept, measures, colours, axis, line, right}`; `right` is the
    *     end of the room for names [px]
    * @param {Object} quantity
    * @param {Object} plot box of the panel's plot; its title stands above [px]
@@ -58,7 +65,7 @@ export class CurvePanel {
     const ends = quantity.lines.map((one) => this.curve(one));
     this.curves.end();
     this.bands.end();
-    this.reference();
+    const keptEnds = this.keptLines();
     this.room = {
       frame: box(plot.x + 3, plot.y + 1, sheet.right - plot.x - 3, plot.height - 2),
       strokes: this.strokes, line, colours,
@@ -68,7 +75,8 @@ export class CurvePanel {
     marks.forEach(({ kmh, value }) => this.dot(this.marks, axis.x(kmh), this.y(value), {
       fill: colours.surface, stroke: colours.ink }));
     this.marks.end();
-    this.names(ends);
+    const beside = this.ends.draw(ends, keptEnds, this);
+    this.names(ends.map((end) => (beside.includes(end) ? null : end)));
     marks.forEach(({ word, kmh, value }, i) => {
       const speed = measures.text(kmh, 'km/h', 1);
       this.labels.place(`mark ${i}`, `${word} ${speed}`, '',
@@ -83,11 +91,11 @@ export class CurvePanel {
   }
 
   extremes() {
-    const { reply, pinned, measures } = this.sheet;
+    const { reply, kept, measures } = this.sheet;
     let low = Infinity;
     let high = -Infinity;
     for (const one of this.quantity.lines) {
-      for (const all of [reply.points, pinned?.reply.points ?? []]) {
+      for (const all of [reply.points, ...kept.map((entry) => entry.reply.points)]) {
         for (const point of all) {
           const value = valueOf(point, one, this.quantity, measures);
           if (value !== null) {
@@ -133,17 +141,26 @@ export class CurvePanel {
     return last && { ...last, one, hue };
   }
 
-  reference() {
-    const { pinned, colours } = this.sheet;
-    this.pinned.begin();
-    if (pinned) {
+  /** The lines of the kept setups, the reference dotted; returns where each ends. */
+  keptLines() {
+    const { kept, colours } = this.sheet;
+    const ends = [];
+    this.kept.begin();
+    for (const entry of kept) {
       for (const one of this.quantity.lines) {
-        set(this.pinned.next(), {
-          d: this.path(pinned.reply, one, null).path || null, stroke: paint(colours, one.hue),
-          'stroke-width': colours.line, 'stroke-dasharray': DOTS });
+        const hue = paint(colours, one.hue);
+        const { path, last } = this.path(entry.reply, one, null);
+        set(this.kept.next(), {
+          class: entry.isReference ? 'pic-pinned' : 'pic-kept', d: path || null, stroke: hue,
+          'stroke-width': entry.isReference ? colours.line : LIGHTER * colours.line,
+          'stroke-dasharray': dashOf(entry) });
+        if (last) {
+          ends.push({ ...last, letter: entry.letter, hue });
+        }
       }
     }
-    this.pinned.end();
+    this.kept.end();
+    return ends;
   }
 
   /** A line's way with gaps where there is no trim. */
@@ -244,6 +261,7 @@ export class CurvePanel {
       .map((one) => ({ one, value: valueOf(point, one, quantity, measures) }))
       .filter(({ value }) => value !== null)
       .map((read) => ({ ...read, y: this.y(read.value) }));
+    this.keptMarkers(point.speed_kmh, x);
     for (const { one, y } of found) {
       this.dot(this.dots, x, y, { fill: paint(colours, one.hue), stroke: colours.surface });
     }
@@ -260,6 +278,24 @@ export class CurvePanel {
       this.wishWord();
     }
     this.labels.finish();
+  }
+
+  /** Each kept setup's marker where its lines meet the upright one. */
+  keptMarkers(kmh, x) {
+    const { kept, measures, colours } = this.sheet;
+    this.markers.begin();
+    for (const { letter, reply } of kept) {
+      const point = reply.points[indexAt(reply, kmh)];
+      for (const one of point ? this.quantity.lines : []) {
+        const value = valueOf(point, one, this.quantity, measures);
+        if (value !== null) {
+          set(this.markers.next(), {
+            d: markerPath(letter, x, this.y(value)), fill: colours.surface,
+            stroke: paint(colours, one.hue) });
+        }
+      }
+    }
+    this.markers.end();
   }
 
   dot(pool, x, y, attributes) {

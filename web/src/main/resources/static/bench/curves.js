@@ -2,6 +2,7 @@ import { speedAxis } from './axes.js';
 import { CurvePanel } from './curve-panel.js';
 import { box, overlap } from './geometry.js';
 import { pointWords, quantityOf } from './quantities.js';
+import { lineWords } from './kept-marks.js';
 import { caption } from './side-labels.js';
 import { speedHandle } from './speed-handle.js';
 import { SpeedMarks, marksWords } from './speed-marks.js';
@@ -30,14 +31,25 @@ const LONGEST_TICK = '00000';
 
 const FALLBACK_HEIGHT = 220;
 
+const NOTHING_KEPT = [];
+
+/** What the letters of a saved picture mean. */
+function keptWords(kept, nameOf) {
+  return kept
+    .map((entry) => `${entry.letter}${entry.isReference ? ' (dotted)' : ''}: ${nameOf(entry)}`)
+    .join('. ');
+}
+
 /**
  * Curves in a host element.
  *
  * @param {HTMLElement} host whose size the page's style sheet gives
  * @param {function(number): void} onSpeed called with the index of the point that was chosen
  * @returns {{svg: SVGElement, handle: HTMLElement, draw: function(Object): void,
- *     close: function(): void}} `draw` takes `{reply, index, pinned, quantities, measures,
- *     colours}`; `quantities` is a list of ids of {@link QUANTITIES}, one or more
+ *     close: function(): void}} `draw` takes `{reply, index, kept, nameOf, quantities, measures,
+ *     colours}`; `quantities` is a list of ids of {@link QUANTITIES}, one or more; `kept` is a list
+ *     of setups to draw beside the reply's (`kept.js`), the same list until one of them changes,
+ *     and `nameOf` says what each is called
  */
 export function createCurves(host, onSpeed) {
   const curves = new Curves(host, onSpeed);
@@ -79,13 +91,13 @@ class Curves {
   }
 
   draw(state) {
-    const { reply, index, pinned, measures, colours } = state;
+    const { reply, index, kept = NOTHING_KEPT, nameOf, measures, colours } = state;
     this.plan(state);
     this.shown.forEach((panel) => panel.mark(index));
     this.speeds(index, reply, measures, colours);
     this.handle.update(reply, index, this.axis, measures);
     const speed = measures.withUnit(reply.points[index].speed_kmh, 'km/h', 0);
-    set(this.svg, { 'data-speed': speed, 'data-caption': caption(reply, speed, pinned) });
+    set(this.svg, { 'data-speed': speed, 'data-caption': caption(reply, speed, keptWords(kept, nameOf)) });
     this.rest(() => [
       `${this.quantities.map((one) => one.title).join('; ')} of ${reply.name} against speed`,
       this.describe(state),
@@ -93,10 +105,10 @@ class Curves {
   }
 
   /** All that does not depend on the chosen speed, anew only where something of it changed. */
-  plan({ reply, pinned, quantities, measures, colours, envelope = null }) {
+  plan({ reply, kept = NOTHING_KEPT, quantities, measures, colours, envelope = null }) {
     const { width, height } = this.size;
     const key = [
-      reply, pinned?.reply, measures, colours, width, height, quantities.join(), envelope];
+      reply, kept, measures, colours, width, height, quantities.join(), envelope];
     if (this.key && key.every((part, i) => part === this.key[i])) {
       return;
     }
@@ -113,7 +125,8 @@ class Curves {
     const names = this.quantities.flatMap((one) => one.lines.map(({ name }) => name));
     const margin = width >= NAMES_FROM
       ? 12 + Math.max(...names.map((name) => textWidth(name, colours)))
-      : Math.max(EDGE, textWidth('00', colours) / 2);
+      : Math.max(kept.length > 0 ? 12 + textWidth('A', colours) : EDGE,
+        textWidth('00', colours) / 2);
     const right = width - margin - EDGE;
     this.axis = speedAxis(reply.points, left, right, measures, colours.size);
     const title = line + 6;
@@ -123,7 +136,7 @@ class Curves {
     const count = this.quantities.length;
     const each = (height - foot - 2) / count - title - (count > 1 ? 0.45 * line : 0);
     const sheet = {
-      reply, pinned, measures, colours, line, axis: this.axis, right: width - 3,
+      reply, kept, measures, colours, line, axis: this.axis, right: width - 3,
     };
     while (this.panels.length < count) {
       this.panels.push(new CurvePanel(this.panelLayer));
@@ -183,7 +196,7 @@ class Curves {
     this.tickLabels.slice(axis.ticks.length).forEach((label) => label.hide());
   }
 
-  describe({ reply, index, pinned, measures, envelope = null }) {
+  describe({ reply, index, kept = NOTHING_KEPT, nameOf, measures, envelope = null }) {
     const at = (kmh) => measures.withUnit(kmh, 'km/h', 1);
     const even = reply.even_feet_speeds.map(({ speed_kmh: kmh }) => at(kmh));
     const window = reply.rideable_from_kmh === null ? 'No speed is inside every limit.'
@@ -195,7 +208,7 @@ class Curves {
       `Level at ${reply.level_speed_kmh === null ? 'no speed' : at(reply.level_speed_kmh)}.`,
       `Wished: ${at(reply.wished_speed_kmh)}.`,
       marksWords(envelope, measures),
-      pinned ? 'Dotted: the pinned reference.' : '',
+      ...kept.map((entry) => `${entry.letter}, ${lineWords(entry)}: ${nameOf(entry)}.`),
     ].filter((words) => words !== '').join(' ');
   }
 }

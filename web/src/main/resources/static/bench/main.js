@@ -8,10 +8,14 @@ import { loadChoice, loadDraft, saveChoice, saveDraft } from './draft.js';
 import { createEnvelope } from './envelope.js';
 import { createFields } from './fields.js';
 import { createFiles } from './files.js';
+import { createApart } from './kept-apart.js';
+import { createNames } from './kept-names.js';
+import { fromOutside } from './kept-outside.js';
+import { createKeptPanel } from './kept-panel.js';
+import { createKept } from './kept.js';
 import { createLimitsPanel } from './limits-panel.js';
 import { createMeasures, parse } from './measures.js';
 import { problemWords, showCase, showProblems, showStatus } from './notices.js';
-import { createPin } from './pin.js';
 import { createReadings } from './readings.js';
 import { rehearse } from './rehearsal.js';
 import { createRequests, createServer } from './requests.js';
@@ -56,7 +60,8 @@ const fallbacks = Object.fromEntries(
 );
 const limits = new Map(data.fields.map((f) => [f.path, f]));
 const state = createState(data.case, fallbacks);
-const address = new URLSearchParams(location.search).get('case') ?? '';
+const query = new URLSearchParams(location.search);
+const address = [query.get('case') ?? '', ...query.getAll('kept')].join(' ');
 const draft = loadDraft();
 const isDraft = draft !== null && draft.address === address;
 if (draft !== null) {
@@ -76,6 +81,7 @@ let problems = [];
 let typing = 0;
 
 const endStep = atRest(() => state.endStep(), ONE_STEP_MS);
+const nameOf = createNames(data.fields, fallbacks);
 const words = createWords();
 const sideView = createSideView(byId('side-view'));
 const curves = createCurves(byId('curves-view'), (i) => {
@@ -120,12 +126,13 @@ const bands = createBands({
           sequence,
           measures: measures.system,
           fields: state.now.fields,
-          pinned: pin.fields() ?? undefined,
+          pinned: kept.reference()?.fields,
         },
   reply: () => reply,
   onBands(banded) {
     reply = banded;
     draw();
+    apart.want();
   },
 });
 const limitsPanel = createLimitsPanel((kmh) => {
@@ -163,22 +170,67 @@ const sections = createSections({
     server.json('/bench/sections', { measures: measures.system, fields: state.now.fields }),
   reply: () => reply,
   onReady() {
-    pin.renew();
+    kept.renew();
     countChange();
     ask();
   },
 });
-const pin = createPin({
+let reference;
+const kept = createKept({
   ask: (texts) => askCurve({ sequence: 0, measures: measures.system, fields: texts }),
   onChange() {
-    if (root.dataset.ready !== undefined) {
-      reply = withoutReference(reply);
-      draw();
-      bands.want();
-      keepDraft();
+    if (root.dataset.ready === undefined) {
+      return;
     }
+    if (kept.reference()?.fields !== reference) {
+      reference = kept.reference()?.fields;
+      reply = withoutReference(reply);
+      bands.want();
+    }
+    draw();
+    apart.want();
+    keepDraft();
   },
 });
+const apart = createApart({
+  ask: (texts, pinned) =>
+    server.json('/bench/bands', { sequence: 0, measures: measures.system, fields: texts, pinned }),
+  kept,
+});
+const keptPanel = createKeptPanel({
+  onPin: (letter) => kept.pin(letter),
+  onTake: takeKept,
+  onRemove: removeKept,
+});
+
+/** Keeps what is on the sliders; its answer is the one shown, unless that is still on its way. */
+function keepThis() {
+  if (problems.length > 0) {
+    keptPanel.say(`${problemWords(problems)} before this can be kept.`);
+    return;
+  }
+  const isShown = !requests.isWaiting() && typing === 0;
+  const { fields: texts, saved } = state.now;
+  const letter = kept.keep({ fields: texts, saved, reply: isShown ? reply : null });
+  keptPanel.say(letter === null
+    ? 'Three setups are kept. Remove one to keep another.' : `Kept as ${letter}.`);
+}
+
+function takeKept(letter) {
+  const { fields: texts, saved } = kept.find(letter);
+  if (sliders.lockedPaths().size > 0) {
+    sliders.lockOnly([]); // As when a case is opened: all of it comes.
+  }
+  state.take(texts, saved);
+  keptPanel.say(`${letter} is on the sliders. Undo brings back what was there.`);
+}
+
+function removeKept(letter) {
+  const place = kept.all().findIndex((entry) => entry.letter === letter);
+  kept.remove(letter);
+  keptPanel.say(`${letter} is removed.`);
+  keptPanel.focusOn(place);
+}
 
 async function askCurve(question, signal) {
   return spellOut(await server.json('/bench/curve', question, signal));
@@ -187,8 +239,12 @@ async function askCurve(question, signal) {
 function view() {
   const chosen = document.querySelector('input[name=quantity]:checked').value;
   const quantities = PHONE.matches ? [chosen] : QUANTITIES;
-  const pinned = pin.at(reply.points[index].speed_kmh);
-  return { reply, index, pinned, measures, colours, quantities, envelope: limitsOfCase };
+  const pinned = kept.at(reply.points[index].speed_kmh);
+  return {
+    reply, index, pinned, measures, colours, quantities, envelope: limitsOfCase,
+    kept: kept.shown(), all: kept.all(),
+    nameOf: (entry) => nameOf(entry, state.now.fields, measures),
+  };
 }
 
 /** The rider as a play's picture draws it. */
@@ -220,6 +276,7 @@ function drawView(now) {
   readings.draw(now);
   sideView.draw(now);
   curves.draw(now);
+  keptPanel.draw(now);
 }
 
 function draw() {
@@ -270,7 +327,7 @@ function writeDraft() {
   saveDraft({
     state: state.draft(),
     locked: sliders.locked(),
-    pinned: pin.fields(),
+    kept: kept.draft(),
     address,
   });
 }
@@ -290,6 +347,7 @@ state.subscribe((change) => {
   }
   if (change.fields) {
     bands.forget();
+    apart.forget();
     envelope.forget();
     whatIf.forget();
     // The question leaves first: the server works while the page writes its numbers.
@@ -328,7 +386,8 @@ function wire() {
       (event.shiftKey ? state.redo : state.undo)();
     }
   });
-  byId('pin').addEventListener('click', () => pin.toggle(state.now.fields, reply));
+  byId('keep').addEventListener('click', keepThis);
+  byId('kept-fold').addEventListener('toggle', () => keptPanel.draw(view()));
   byId('wrong').addEventListener('click', () => {
     byId('inputs-fold').open = true;
     fields.focusFirstWrong();
@@ -352,6 +411,7 @@ function wire() {
     limitsPanel.draw(view());
   });
   DESK.addEventListener('change', unfold);
+  PHONE.addEventListener('change', unfold);
   new MutationObserver(() => {
     colours = readColours();
     draw();
@@ -364,10 +424,12 @@ function wire() {
 /** On a desk the inputs stand beside the pictures; on a phone they lie folded below. */
 function unfold() {
   byId('inputs-fold').open = DESK.matches;
+  byId('kept-fold').open = !PHONE.matches;
 }
 
 function changeMeasures(system) {
   bands.forget();
+  apart.forget();
   envelope.forget();
   whatIf.forget();
   saveChoice('measures', system);
@@ -376,9 +438,20 @@ function changeMeasures(system) {
   fields.changeUnits();
   sliders.draw();
   draw();
-  pin.renew();
+  kept.renew();
   countChange();
   ask();
+}
+
+/** What the address names to be kept, and what another page hands over. */
+async function bringOutside() {
+  const outside = await fromOutside(server, isDraft ? [] : query.getAll('kept'));
+  if (outside.live !== null) {
+    kept.restore([]);
+    state.open(outside.live);
+  }
+  outside.kept.forEach((saved) => kept.keep({ fields: saved.fields, saved }));
+  keptPanel.trouble(outside.trouble);
 }
 
 function start() {
@@ -398,7 +471,8 @@ function start() {
   draw();
   if (isDraft) {
     sliders.lockOnly(draft.locked);
-    pin.renew(draft.pinned);
+    kept.restore(draft.kept ?? []);
+    reference = kept.reference()?.fields;
   }
   if (isDraft || measures.system !== reply.measures) {
     countChange();
@@ -409,6 +483,7 @@ function start() {
   bands.want();
   envelope.want();
   root.dataset.ready = '';
+  bringOutside();
   rehearse(
     (isNeighbour) => drawView({ ...view(), index: isNeighbour ? Math.abs(index - 1) : index }),
     () => sequence === 0,

@@ -126,7 +126,7 @@ function noseWord(pitchDeg) {
 }
 
 /** Both are rounded as they are shown and then subtracted, so that what one reads adds up. */
-function less(now, before, decimals) {
+export function less(now, before, decimals) {
   const rounded = (value) => Math.sign(value) * Number(fixed(Math.abs(value), decimals));
   return signed(rounded(now) - rounded(before), decimals);
 }

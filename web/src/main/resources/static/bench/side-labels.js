@@ -215,9 +215,9 @@ function stern(craft, level, px) {
   return px(...place(level, ...last));
 }
 
-/** What stands under a picture that is saved. */
-export function caption(reply, speed, pinned) {
-  return `${reply.name}, ${speed}` + (pinned ? '; dotted: the pinned reference' : '');
+/** What stands under a picture that is saved; `more` says what else is in it, may be empty. */
+export function caption(reply, speed, more) {
+  return `${reply.name}, ${speed}` + (more === '' ? '' : `; ${more}`);
 }
 
 /** What the picture shows, in sentences. */

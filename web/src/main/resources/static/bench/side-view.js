@@ -108,7 +108,7 @@ class SideView {
       }
     }
     const speed = measures.withUnit(point.speed_kmh, 'km/h', 0);
-    set(this.svg, { 'data-speed': speed, 'data-caption': caption(reply, speed, pinned) });
+    set(this.svg, { 'data-speed': speed, 'data-caption': caption(reply, speed, pinned ? 'dotted: the pinned reference' : '') });
     this.rest(() => [
       `Side view of ${reply.name} at ${speed}`,
       describe(point, reply, measures) + (pinned ? ' Dotted: the pinned reference.' : ''),

@@ -103,6 +103,11 @@ export function createState(saved, fallbacks) {
       put({ fields, typed: {}, speedKmh: null, saved: other }, null);
     },
 
+    /** A setup that was kept comes back, at the speed looked at; undo brings this one back. */
+    take(fields, saved) {
+      put({ fields, typed: {}, speedKmh: now.speedKmh, saved }, null);
+    },
+
     /** What is in hand is saved now, under that name, which the case bears from now on. */
     markSaved(id, title) {
       const before = now;

@@ -50,6 +50,19 @@ public final class ApartWords {
         .toList();
   }
 
+  /**
+   * Whether a number cannot be told from the reference's at one speed.
+   *
+   * @param bands the curve with its bands
+   * @param index of the speed
+   * @param reference what it is held against
+   * @param quantity the number
+   * @return whether both have one and their difference lies inside its band
+   */
+  public static boolean isAlike(Bands bands, int index, Reference reference, Quantity quantity) {
+    return find(bands, index, reference, quantity).filter(d -> !d.distinct()).isPresent();
+  }
+
   private static Optional<Spread.Difference> find(
       Bands bands, int index, Reference reference, Quantity quantity) {
     return bands.find(index, quantity).flatMap(s -> reference.from(s, index, quantity));

@@ -126,6 +126,20 @@ public final class BenchBandsWriter {
         "apart",
         reference.map(r -> ApartWords.of(bands, index, r)).orElse(List.of()),
         words -> json.item(phrases.of(words)));
+    json.rowOf("alike", alike(index), json::item);
+  }
+
+  /** Places among the columns of what cannot be told from the reference. */
+  private List<Integer> alike(int index) {
+    return IntStream.range(0, BandColumn.ALL.size())
+        .filter(
+            i ->
+                reference
+                    .filter(
+                        r -> ApartWords.isAlike(bands, index, r, BandColumn.ALL.get(i).quantity()))
+                    .isPresent())
+        .boxed()
+        .toList();
   }
 
   private void speed(String name, Optional<Spread> spread) {
