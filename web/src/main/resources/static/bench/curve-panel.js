@@ -16,6 +16,9 @@ import { Label, add, number, points, set, show } from './svg.js';
 const DOT = 4.5;
 const DASHES = '8 5';
 
+/** Half the room that a kept setup's marker asks of the words beside it [px]. */
+const ROOM = 6;
+
 /** Width of a kept setup's line over the live one's. */
 const LIGHTER = 0.75;
 
@@ -289,8 +292,10 @@ export class CurvePanel {
       for (const one of point ? this.quantity.lines : []) {
         const value = valueOf(point, one, this.quantity, measures);
         if (value !== null) {
+          const y = this.y(value);
+          this.labels.reserve(`marker ${letter}`, box(x - ROOM, y - ROOM, 2 * ROOM, 2 * ROOM));
           set(this.markers.next(), {
-            d: markerPath(letter, x, this.y(value)), fill: colours.surface,
+            d: markerPath(letter, x, y), fill: colours.surface,
             stroke: paint(colours, one.hue) });
         }
       }

@@ -4,6 +4,8 @@ import { alikeKeys } from './bands.js';
  * Whether a kept setup can be told from the pinned reference. Each pair is asked for once, when the
  * page rests and shows its bands, and never while anything moves. (The one on the sliders is held
  * against the reference by its own bands.)
+ *
+ * For tests: `document.documentElement.dataset.apart` is `shown` while all of it is known.
  */
 
 /** Once the page shows bands [ms]. */
@@ -29,6 +31,7 @@ export function createApart({ ask, kept }) {
     timer = setTimeout(find, ms);
   }
 
+  /** The first pair of which it is not known. */
   function next() {
     const reference = kept.reference();
     const entry = kept.shown().find(({ isReference, alike }) =>
@@ -38,6 +41,9 @@ export function createApart({ ask, kept }) {
 
   async function find() {
     const pair = next();
+    if (pair === null) {
+      dataset.apart = 'shown';
+    }
     if (pair === null || dataset.bands !== 'shown') {
       return; // The next bands that are shown ask again.
     }
@@ -68,6 +74,9 @@ export function createApart({ ask, kept }) {
   return {
     /** Bands are shown, or other setups are kept. */
     want() {
+      if (next() !== null) {
+        delete dataset.apart;
+      }
       if (underWay === null) {
         later(REST_MS);
       }

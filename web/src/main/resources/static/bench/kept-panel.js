@@ -39,7 +39,7 @@ export function createKeptPanel({ onPin, onTake, onRemove }) {
     const item = make('li');
     const letterOf = () => item.dataset.kept;
     const name = make('button', { type: 'button', class: 'kept-name', 'aria-expanded': 'false' });
-    name.append(swatch(), make('b'), make('span', { class: 'kept-words' }));
+    name.append(swatch(), make('b'), make('span', { class: 'kept-words' }, make('span')));
     name.addEventListener('click', () => disclose(letterOf()));
     const tool = (iconName, word, act) => {
       const made = make('button', { type: 'button', class: 'tool' }, icon(iconName),
@@ -48,7 +48,7 @@ export function createKeptPanel({ onPin, onTake, onRemove }) {
       return made;
     };
     const tools = make('div', { class: 'kept-tools', role: 'group', hidden: true },
-      tool('pin', 'Reference', onPin), tool('take', 'Take this one', onTake),
+      tool('pin', 'Reference', onPin), tool('take', 'Take this', onTake),
       tool('remove', 'Remove', onRemove));
     item.append(name, tools);
     return item;
@@ -63,14 +63,14 @@ export function createKeptPanel({ onPin, onTake, onRemove }) {
     setText(bold, letter);
     const state = wrong.length > 0 ? `cannot be used: ${wrong.join(' ')}`
       : reply === null ? 'being computed' : nameOf(entry);
-    setText(words, isReference ? `${state} (reference)` : state);
+    setText(words.firstChild, isReference ? `Reference: ${state}` : state);
     setAttribute(name, 'aria-expanded', String(letter === open));
     tools.hidden = letter !== open;
     const [pin, take, remove] = tools.children;
     setAttribute(tools, 'aria-label', `Setup ${letter}`);
     setAttribute(pin, 'aria-pressed', String(isReference));
     setAttribute(pin, 'aria-label', `Reference: pin ${letter}`);
-    setAttribute(take, 'aria-label', `Take this one: ${letter} onto the sliders`);
+    setAttribute(take, 'aria-label', `Take this one, ${letter}, onto the sliders`);
     setAttribute(remove, 'aria-label', `Remove ${letter}`);
   }
 
@@ -88,7 +88,8 @@ export function createKeptPanel({ onPin, onTake, onRemove }) {
       if (panel.hidden) {
         return;
       }
-      setText(byId('kept-count'), `now, ${all.map(({ letter }) => letter).join(', ')}`);
+      const speed = now.measures.withUnit(now.reply.points[now.index].speed_kmh, 'km/h', 0);
+      setText(byId('kept-count'), `${all.map(({ letter }) => letter).join(', ')} at ${speed}`);
       if (fold.open) {
         keepChildren(list, all, create, (item, entry) => write(item, entry, nameOf));
         table(now);
@@ -116,7 +117,7 @@ export function createKeptPanel({ onPin, onTake, onRemove }) {
 function swatch() {
   const svg = document.createElementNS(SVG, 'svg');
   svg.setAttribute('class', 'kept-line');
-  svg.setAttribute('viewBox', '0 0 48 16');
+  svg.setAttribute('viewBox', '0 0 40 16');
   svg.setAttribute('role', 'img');
   svg.append(...['path', 'path'].map((name) => document.createElementNS(SVG, name)));
   svg.lastElementChild.setAttribute('class', 'kept-marker');
@@ -126,7 +127,7 @@ function swatch() {
 function drawSwatch(svg, entry) {
   const [line, marker] = svg.children;
   setAttribute(svg, 'aria-label', `(${lineWords(entry)})`);
-  setAttribute(line, 'd', 'M2 8H46');
+  setAttribute(line, 'd', 'M2 8H38');
   setAttribute(line, 'stroke-dasharray', dashOf(entry));
-  setAttribute(marker, 'd', markerPath(entry.letter, 24, 8));
+  setAttribute(marker, 'd', markerPath(entry.letter, 20, 8));
 }

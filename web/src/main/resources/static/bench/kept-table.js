@@ -66,10 +66,10 @@ export function createKeptTable() {
     const { measures, reply, index } = now;
     const columns = columnsOf(now);
     const reference = columns.find(({ isReference }) => isReference);
-    const speed = measures.withUnit(reply.points[index].speed_kmh, 'km/h', 0);
-    setText(byId('kept-speed'), speed);
+    setText(byId('kept-caption'),
+      `At ${measures.withUnit(reply.points[index].speed_kmh, 'km/h', 0)}`);
     setText(byId('kept-against'), reference === undefined ? ''
-      : `Below each number: how much more than ${reference.name}.`);
+      : `Under each number: how much more than ${reference.name}.`);
     byId('kept-alike').hidden = !columns.some(({ alike }) => alike.length > 0);
     if (heads.children.length !== columns.length + 1) {
       rows.replaceChildren();
@@ -89,7 +89,6 @@ export function createKeptTable() {
       setText(head.lastChild, measures.symbol(one.unit));
       cells.forEach((cell, i) => {
         const column = columns[i];
-        setAttribute(cell, 'class', column.isReference ? 'reference-column' : null);
         setText(cell.firstChild, words(one, column, measures));
         setText(cell.lastChild, column.isReference || reference === undefined ? ''
           : moreWords(one, column, reference, measures));

@@ -95,12 +95,12 @@ class BenchBandsBrowserTest extends BenchBrowser {
   void aPinnedReferenceIsToldApartOrNot() {
     size(BenchOnScreen.SIZES.get(2));
     bench.openFresh("?case=light-carver");
-    bench.click("#pin");
+    bench.click("#keep");
     bench.slider("wedge").sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
     bench.awaitDrawn();
     bench.await(SHOWN);
     assertThat(bench.text("#sure-words")).contains("in the pinned reference, sure to ±");
-    bench.click("#pin");
+    bench.remove("A");
     assertThat(bench.text("#sure-words")).doesNotContain("pinned");
   }
 }

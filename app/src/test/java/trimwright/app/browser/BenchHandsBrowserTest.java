@@ -124,7 +124,7 @@ class BenchHandsBrowserTest extends BenchBrowser {
   @MethodSource("sizes")
   void aPinnedReferenceShowsTheDifference(int[] size) {
     open(size);
-    bench.tabTo("#pin");
+    bench.tabTo("#keep");
     bench.press(Keys.ENTER);
     bench.awaitDrawn();
     String pinned = bench.reading("pitch");
@@ -142,7 +142,7 @@ class BenchHandsBrowserTest extends BenchBrowser {
     assertThat(Integer.parseInt(more.split("\u00a0")[0]))
         .as("what one reads adds up: %s", more)
         .isEqualTo(Integer.parseInt(bench.reading("back")) - back);
-    bench.click("#pin");
+    bench.remove("A");
     // What stands there now is no difference, at most how far off the pitch may be.
     assertThat(bench.text("[data-reading=pitch] .remark")).matches("|±.*");
   }

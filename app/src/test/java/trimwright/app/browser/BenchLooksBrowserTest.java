@@ -81,10 +81,10 @@ class BenchLooksBrowserTest extends BenchBrowser {
     bench.await("return document.documentElement.dataset.bands === 'shown'");
     bench.await("return document.documentElement.dataset.envelope === 'shown'");
     inspect("with every fold open", width, theme);
-    bench.click("#pin");
+    bench.click("#keep");
     bench.slider("speed").sendKeys(Keys.HOME);
     bench.awaitDrawn();
-    inspect("pinned, at a speed without a trim", width, theme);
+    inspect("beside a kept setup, at a speed without a trim", width, theme);
     WebElement mass = bench.find("#field-rider-mass_kg");
     mass.clear();
     mass.sendKeys("heavy");

@@ -80,6 +80,26 @@ final class BenchOnScreen {
     throw new AssertionError(selector + " does not open");
   }
 
+  /** Opens the tools of a kept setup. */
+  void openKept(String letter) {
+    driver().executeScript("document.getElementById('kept-fold').open = true");
+    await("return document.querySelector('[data-kept=" + letter + "]') !== null");
+    String name = "[data-kept=" + letter + "] .kept-name";
+    if (!"true".equals(find(name).getDomAttribute("aria-expanded"))) {
+      unfold(name);
+    }
+  }
+
+  /** Does something with a kept setup: the first of its tools pins it, then take, then remove. */
+  void useKept(String letter, int tool) {
+    openKept(letter);
+    click("[data-kept=" + letter + "] .tool:nth-child(" + tool + ")");
+  }
+
+  void remove(String letter) {
+    useKept(letter, 3);
+  }
+
   /** The native control of a slider. */
   WebElement slider(String name) {
     return find("#slider-" + name);

@@ -42,12 +42,13 @@ class PagePictures {
       open(bench, PHONE, "light");
       bench.driver().executeScript("window.scrollTo(0, 700)");
       draw(bench, "bench-390-light-below");
-      open(bench, DESK, "light");
-      bench.click("#pin");
-      bench.slider("shim").sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
-      bench.awaitDrawn();
-      awaitRest(bench);
-      draw(bench, "pinned-1280-light");
+      for (int[] size : BenchOnScreen.SIZES) {
+        for (String theme : BenchOnScreen.THEMES) {
+          open(bench, size, theme);
+          keep(bench);
+          draw(bench, "kept-" + size[0] + "-" + theme);
+        }
+      }
       open(bench, TABLET, "light");
       bench.choose("measures", "imperial");
       bench.awaitDrawn();
@@ -69,6 +70,27 @@ class PagePictures {
     bench.browser().setSize(size[0], size[1]);
     bench.openFresh(CASE + theme);
     awaitRest(bench);
+  }
+
+  /** Keeps three setups beside the sliders, and brings their table onto the screen. */
+  private static void keep(BenchOnScreen bench) {
+    bench.click("#keep");
+    bench.slider("shim").sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
+    bench.awaitDrawn();
+    bench.click("#keep");
+    bench.slider("wedge").sendKeys(Keys.ARROW_LEFT, Keys.ARROW_LEFT, Keys.ARROW_LEFT);
+    bench.awaitDrawn();
+    bench.click("#keep");
+    bench.slider("track").sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
+    bench.awaitDrawn();
+    bench.driver().executeScript("document.getElementById('kept-fold').open = true");
+    awaitRest(bench);
+    bench.await("return document.querySelectorAll('#kept-heads th').length === 5");
+    bench.await("return document.documentElement.dataset.apart === 'shown'");
+    bench
+        .driver()
+        .executeScript(
+            "document.activeElement.blur(); document.querySelector('.curves').scrollIntoView()");
   }
 
   /** Opens the strip that plays what if, a moment after the throttle was let go. */

@@ -326,10 +326,10 @@ const done = arguments[arguments.length - 1];
       const view = picture('side', width, height);
       const lines = picture('curves', 460, 420);
       const found = [];
+      const kept = [{ letter: 'A', reply, isReference: true }];
       trimmed.forEach((index) => {
-        const pinned = { reply, index };
-        view.draw(state(index, { pinned }));
-        lines.draw(state(index, { pinned }));
+        view.draw(state(index, { pinned: { reply, index } }));
+        lines.draw(state(index, { kept, nameOf: () => 'another rider' }));
         found.push(...faults(view.svg, `pinned ${index}`), ...strayArrows(view.svg, `pinned ${index}`));
         found.push(...faults(lines.svg, `pinned curves ${index}`));
       });

@@ -104,6 +104,18 @@ class SureWordsTest {
     assertThat(ApartWords.of(bands, 0, new Reference(bands, Set.of()))).isEmpty();
   }
 
+  @Test
+  void aNumberIsAlikeWhereItsDifferenceLiesInsideTheBand() {
+    Bands bands = Samples.bands(Samples.curve());
+    Bands lighter = shifted(Samples.curve(), 3);
+    Reference reference = new Reference(bands, Set.of());
+    assertThat(ApartWords.isAlike(lighter, 15, reference, Quantity.FOOT_SHARE)).isTrue();
+    assertThat(ApartWords.isAlike(lighter, 15, reference, Quantity.PITCH)).isFalse();
+    assertThat(ApartWords.isAlike(bands, 0, reference, Quantity.PITCH))
+        .as("nothing is alike where there is no trim")
+        .isFalse();
+  }
+
   private static Bands shifted(Curve curve, double degrees) {
     Bands bands = Samples.bands(curve);
     return new Bands(

@@ -3,6 +3,8 @@ package trimwright.web.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -80,6 +82,20 @@ class BenchBandsTest {
     wedge.set("pinned", Asked.good().get("fields"));
     assertThat(apart(wedge)).startsWith("The deck rides ").contains("more nose-up than in");
     assertThat(answer("/bench/bands", Asked.good()).at("/points/15/apart").size()).isZero();
+  }
+
+  @Test
+  void numbersThatCannotBeToldApartAreNamed() throws Exception {
+    ObjectNode wedge = Asked.with("setup.mast.base_angle_deg", "1");
+    wedge.set("pinned", Asked.good().get("fields"));
+    JsonNode answer = answer("/bench/bands", wedge);
+    List<String> alike = new ArrayList<>();
+    answer
+        .at("/points/15/alike")
+        .forEach(place -> alike.add(answer.at("/band_keys/" + place.asInt()).asString()));
+    // A wedge turns the deck and little else.
+    assertThat(alike).contains("electric_power_w", "foot_share").doesNotContain("pitch_deg");
+    assertThat(answer("/bench/bands", Asked.good()).at("/points/15/alike").size()).isZero();
   }
 
   private String apart(ObjectNode question) throws Exception {
