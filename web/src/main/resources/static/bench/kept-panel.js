@@ -12,13 +12,14 @@ const SVG = 'http://www.w3.org/2000/svg';
 
 /**
  * @param {Object} parts
+ * @param {function(boolean)} parts.onShow told when the first setup is kept, and when the last is gone
  * @param {function(string)} parts.onPin called with the letter that was chosen, as the others are
  * @param {function(string)} parts.onTake
  * @param {function(string)} parts.onRemove
  * @returns {{draw: function(Object), say: function(string), trouble: function(string[]),
  *     focusOn: function(number)}}
  */
-export function createKeptPanel({ onPin, onTake, onRemove }) {
+export function createKeptPanel({ onShow, onPin, onTake, onRemove }) {
   const panel = byId('kept');
   const fold = byId('kept-fold');
   const list = byId('kept-list');
@@ -84,12 +85,17 @@ export function createKeptPanel({ onPin, onTake, onRemove }) {
       setAttribute(button, 'aria-label', isFull
         ? `Full: ${MOST} setups are kept; remove one to keep another`
         : 'Keep this setup beside the next ones');
-      panel.hidden = all.length === 0;
-      if (panel.hidden) {
+      const isShown = all.length > 0;
+      if (panel.hidden === isShown) {
+        panel.hidden = !isShown;
+        onShow(isShown);
+      }
+      if (!isShown) {
         return;
       }
       const speed = now.measures.withUnit(now.reply.points[now.index].speed_kmh, 'km/h', 0);
-      setText(byId('kept-count'), `${all.map(({ letter }) => letter).join(', ')} at ${speed}`);
+      setText(byId('kept-letters'), `${all.map(({ letter }) => letter).join(', ')}\u00A0`);
+      setText(byId('kept-at'), `at ${speed}`);
       if (fold.open) {
         keepChildren(list, all, create, (item, entry) => write(item, entry, nameOf));
         table(now);

@@ -8,6 +8,7 @@ import { loadChoice, loadDraft, saveChoice, saveDraft } from './draft.js';
 import { createEnvelope } from './envelope.js';
 import { createFields } from './fields.js';
 import { createFiles } from './files.js';
+import { createFolds } from './folds.js';
 import { createApart } from './kept-apart.js';
 import { createNames } from './kept-names.js';
 import { fromOutside } from './kept-outside.js';
@@ -197,7 +198,9 @@ const apart = createApart({
     server.json('/bench/bands', { sequence: 0, measures: measures.system, fields: texts, pinned }),
   kept,
 });
+const folds = createFolds({ phone: PHONE, desk: DESK, onKept: () => keptPanel.draw(view()) });
 const keptPanel = createKeptPanel({
+  onShow: folds.show,
   onPin: (letter) => kept.pin(letter),
   onTake: takeKept,
   onRemove: removeKept,
@@ -387,7 +390,6 @@ function wire() {
     }
   });
   byId('keep').addEventListener('click', keepThis);
-  byId('kept-fold').addEventListener('toggle', () => keptPanel.draw(view()));
   byId('wrong').addEventListener('click', () => {
     byId('inputs-fold').open = true;
     fields.focusFirstWrong();
@@ -410,8 +412,6 @@ function wire() {
     draw();
     limitsPanel.draw(view());
   });
-  DESK.addEventListener('change', unfold);
-  PHONE.addEventListener('change', unfold);
   new MutationObserver(() => {
     colours = readColours();
     draw();
@@ -419,12 +419,6 @@ function wire() {
   }).observe(root, { attributes: true, attributeFilter: ['data-theme'] });
   document.addEventListener('visibilitychange', writeDraft);
   window.addEventListener('pagehide', writeDraft);
-}
-
-/** On a desk the inputs stand beside the pictures; on a phone they lie folded below. */
-function unfold() {
-  byId('inputs-fold').open = DESK.matches;
-  byId('kept-fold').open = !PHONE.matches;
 }
 
 function changeMeasures(system) {
@@ -462,7 +456,7 @@ function start() {
     speedKmh: () => reply.points[index].speed_kmh,
     isUsable: () => problems.length === 0,
   });
-  unfold();
+  folds.unfold();
   fields.rebuild();
   sliders.draw();
   wire();

@@ -39,6 +39,15 @@ class BenchLooksBrowserTest extends BenchBrowser {
       return small;
       """;
 
+  /** Numbers of the table that are wider than their columns. */
+  private static final String CUT_OFF =
+      """
+      return [...document.querySelectorAll('.kept-table td span, .kept-table th span')]
+        .filter((part) => !part.classList.contains('hidden'))
+        .filter((part) => part.parentElement.scrollWidth > part.parentElement.clientWidth)
+        .map((part) => part.textContent).join();
+      """;
+
   private static final String PICTURES_END =
       "return scrollY + document.querySelector('.curves').getBoundingClientRect().bottom";
 
@@ -85,11 +94,41 @@ class BenchLooksBrowserTest extends BenchBrowser {
     bench.slider("speed").sendKeys(Keys.HOME);
     bench.awaitDrawn();
     inspect("beside a kept setup, at a speed without a trim", width, theme);
+    bench.driver().executeScript("document.getElementById('inputs-fold').open = true");
     WebElement mass = bench.find("#field-rider-mass_kg");
     mass.clear();
     mass.sendKeys("heavy");
     bench.awaitDrawn();
     inspect("with a wrong input", width, theme);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "390, light", "390, dark", "390, sun",
+    "820, light", "820, dark", "820, sun",
+    "1280, light", "1280, dark", "1280, sun"
+  })
+  void fourSideBySideFitAndAreAccessible(int width, String theme) {
+    at(width);
+    bench.openFresh("?case=nose-up-mismatch&theme=" + theme);
+    for (String slider : List.of("shim", "wedge", "track")) {
+      bench.click("#keep");
+      bench.slider(slider).sendKeys(Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
+      bench.awaitDrawn();
+    }
+    bench.await("return document.documentElement.dataset.bands === 'shown'");
+    double before = bench.number(PICTURES_END);
+    bench.openKept("B");
+    assertThat(bench.number(PICTURES_END)).as("nothing above it moves").isEqualTo(before);
+    inspect("four side by side", width, theme);
+    assertThat((String) bench.driver().executeScript(CUT_OFF))
+        .as("numbers that leave their cells at %s px, %s", width, theme)
+        .isEmpty();
+    if (width == DESK) {
+      assertThat(bench.number("return document.documentElement.scrollHeight"))
+          .as("no page scroll at 1280 x 800 px")
+          .isLessThanOrEqualTo(800);
+    }
   }
 
   @ParameterizedTest
