@@ -8,12 +8,6 @@ import { loadChoice, loadDraft, saveChoice, saveDraft } from './draft.js';
 import { createEnvelope } from './envelope.js';
 import { createFields } from './fields.js';
 import { createFiles } from './files.js';
-import { createFolds } from './folds.js';
-import { createApart } from './kept-apart.js';
-import { createNames } from './kept-names.js';
-import { fromOutside } from './kept-outside.js';
-import { createKeptPanel } from './kept-panel.js';
-import { createKept } from './kept.js';
 import { createLimitsPanel } from './limits-panel.js';
 import { createMeasures, parse } from './measures.js';
 import { problemWords, showCase, showProblems, showStatus } from './notices.js';
@@ -23,6 +17,7 @@ import { createRequests, createServer } from './requests.js';
 import { savePicture } from './save-picture.js';
 import { createSections } from './sections.js';
 import { createSheet } from './sheet.js';
+import { createSideBySide } from './side-by-side.js';
 import { createSideView } from './side-view.js';
 import { createSliders } from './sliders.js';
 import { createState } from './state.js';
@@ -82,7 +77,6 @@ let problems = [];
 let typing = 0;
 
 const endStep = atRest(() => state.endStep(), ONE_STEP_MS);
-const nameOf = createNames(data.fields, fallbacks);
 const words = createWords();
 const sideView = createSideView(byId('side-view'));
 const curves = createCurves(byId('curves-view'), (i) => {
@@ -127,13 +121,13 @@ const bands = createBands({
           sequence,
           measures: measures.system,
           fields: state.now.fields,
-          pinned: kept.reference()?.fields,
+          pinned: sideBySide.reference(),
         },
   reply: () => reply,
   onBands(banded) {
     reply = banded;
     draw();
-    apart.want();
+    sideBySide.rest();
   },
 });
 const limitsPanel = createLimitsPanel((kmh) => {
@@ -171,69 +165,40 @@ const sections = createSections({
     server.json('/bench/sections', { measures: measures.system, fields: state.now.fields }),
   reply: () => reply,
   onReady() {
-    kept.renew();
+    sideBySide.renew();
     countChange();
     ask();
   },
 });
-let reference;
-const kept = createKept({
+const sideBySide = createSideBySide({
+  server,
+  state,
+  list: data.fields,
+  fallbacks,
+  phone: PHONE,
+  desk: DESK,
+  measures: () => measures,
   ask: (texts) => askCurve({ sequence: 0, measures: measures.system, fields: texts }),
-  onChange() {
+  answer: () => (requests.isWaiting() || typing !== 0 ? null : reply),
+  wrong: () => (problems.length > 0 ? problemWords(problems) : ''),
+  view,
+  onTake() {
+    if (sliders.lockedPaths().size > 0) {
+      sliders.lockOnly([]); // As when a case is opened: all of it comes.
+    }
+  },
+  onChange(isOtherReference) {
     if (root.dataset.ready === undefined) {
       return;
     }
-    if (kept.reference()?.fields !== reference) {
-      reference = kept.reference()?.fields;
+    if (isOtherReference) {
       reply = withoutReference(reply);
       bands.want();
     }
     draw();
-    apart.want();
     keepDraft();
   },
 });
-const apart = createApart({
-  ask: (texts, pinned) =>
-    server.json('/bench/bands', { sequence: 0, measures: measures.system, fields: texts, pinned }),
-  kept,
-});
-const folds = createFolds({ phone: PHONE, desk: DESK, onKept: () => keptPanel.draw(view()) });
-const keptPanel = createKeptPanel({
-  onShow: folds.show,
-  onPin: (letter) => kept.pin(letter),
-  onTake: takeKept,
-  onRemove: removeKept,
-});
-
-/** Keeps what is on the sliders; its answer is the one shown, unless that is still on its way. */
-function keepThis() {
-  if (problems.length > 0) {
-    keptPanel.say(`${problemWords(problems)} before this can be kept.`);
-    return;
-  }
-  const isShown = !requests.isWaiting() && typing === 0;
-  const { fields: texts, saved } = state.now;
-  const letter = kept.keep({ fields: texts, saved, reply: isShown ? reply : null });
-  keptPanel.say(letter === null
-    ? 'Three setups are kept. Remove one to keep another.' : `Kept as ${letter}.`);
-}
-
-function takeKept(letter) {
-  const { fields: texts, saved } = kept.find(letter);
-  if (sliders.lockedPaths().size > 0) {
-    sliders.lockOnly([]); // As when a case is opened: all of it comes.
-  }
-  state.take(texts, saved);
-  keptPanel.say(`${letter} is on the sliders. Undo brings back what was there.`);
-}
-
-function removeKept(letter) {
-  const place = kept.all().findIndex((entry) => entry.letter === letter);
-  kept.remove(letter);
-  keptPanel.say(`${letter} is removed.`);
-  keptPanel.focusOn(place);
-}
 
 async function askCurve(question, signal) {
   return spellOut(await server.json('/bench/curve', question, signal));
@@ -242,12 +207,8 @@ async function askCurve(question, signal) {
 function view() {
   const chosen = document.querySelector('input[name=quantity]:checked').value;
   const quantities = PHONE.matches ? [chosen] : QUANTITIES;
-  const pinned = kept.at(reply.points[index].speed_kmh);
-  return {
-    reply, index, pinned, measures, colours, quantities, envelope: limitsOfCase,
-    kept: kept.shown(), all: kept.all(),
-    nameOf: (entry) => nameOf(entry, state.now.fields, measures),
-  };
+  const beside = sideBySide.at(reply.points[index].speed_kmh);
+  return { reply, index, measures, colours, quantities, envelope: limitsOfCase, ...beside };
 }
 
 /** The rider as a play's picture draws it. */
@@ -279,7 +240,7 @@ function drawView(now) {
   readings.draw(now);
   sideView.draw(now);
   curves.draw(now);
-  keptPanel.draw(now);
+  sideBySide.draw(now);
 }
 
 function draw() {
@@ -330,7 +291,7 @@ function writeDraft() {
   saveDraft({
     state: state.draft(),
     locked: sliders.locked(),
-    kept: kept.draft(),
+    kept: sideBySide.draft(),
     address,
   });
 }
@@ -350,7 +311,7 @@ state.subscribe((change) => {
   }
   if (change.fields) {
     bands.forget();
-    apart.forget();
+    sideBySide.forget();
     envelope.forget();
     whatIf.forget();
     // The question leaves first: the server works while the page writes its numbers.
@@ -389,7 +350,7 @@ function wire() {
       (event.shiftKey ? state.redo : state.undo)();
     }
   });
-  byId('keep').addEventListener('click', keepThis);
+  byId('keep').addEventListener('click', sideBySide.keep);
   byId('wrong').addEventListener('click', () => {
     byId('inputs-fold').open = true;
     fields.focusFirstWrong();
@@ -423,7 +384,7 @@ function wire() {
 
 function changeMeasures(system) {
   bands.forget();
-  apart.forget();
+  sideBySide.forget();
   envelope.forget();
   whatIf.forget();
   saveChoice('measures', system);
@@ -432,20 +393,9 @@ function changeMeasures(system) {
   fields.changeUnits();
   sliders.draw();
   draw();
-  kept.renew();
+  sideBySide.renew();
   countChange();
   ask();
-}
-
-/** What the address names to be kept, and what another page hands over. */
-async function bringOutside() {
-  const outside = await fromOutside(server, isDraft ? [] : query.getAll('kept'));
-  if (outside.live !== null) {
-    kept.restore([]);
-    state.open(outside.live);
-  }
-  outside.kept.forEach((saved) => kept.keep({ fields: saved.fields, saved }));
-  keptPanel.trouble(outside.trouble);
 }
 
 function start() {
@@ -456,7 +406,7 @@ function start() {
     speedKmh: () => reply.points[index].speed_kmh,
     isUsable: () => problems.length === 0,
   });
-  folds.unfold();
+  sideBySide.unfold();
   fields.rebuild();
   sliders.draw();
   wire();
@@ -465,8 +415,7 @@ function start() {
   draw();
   if (isDraft) {
     sliders.lockOnly(draft.locked);
-    kept.restore(draft.kept ?? []);
-    reference = kept.reference()?.fields;
+    sideBySide.restore(draft.kept ?? []);
   }
   if (isDraft || measures.system !== reply.measures) {
     countChange();
@@ -477,7 +426,7 @@ function start() {
   bands.want();
   envelope.want();
   root.dataset.ready = '';
-  bringOutside();
+  sideBySide.bring(isDraft ? [] : query.getAll('kept'));
   rehearse(
     (isNeighbour) => drawView({ ...view(), index: isNeighbour ? Math.abs(index - 1) : index }),
     () => sequence === 0,
