@@ -16,4 +16,5 @@ module trimwright.fitting {
   exports trimwright.fitting.wish;
   exports trimwright.fitting.judge;
   exports trimwright.fitting.match;
+  exports trimwright.fitting.change;
 }

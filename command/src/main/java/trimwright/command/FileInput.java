@@ -58,6 +58,23 @@ final class FileInput {
     return new CaseSource(read, files);
   }
 
+  /**
+   * A case and where the outlines that it names are found.
+   *
+   * @param value the case
+   * @param outlines files beside it
+   */
+  record NamedCase(CaseFile value, SectionFiles outlines) {}
+
+  /** The case in a file, with where its outlines are found. */
+  static NamedCase readNamedCase(String name, Console console) {
+    TextInput input = TextInput.read(name, console);
+    Map<String, String> named = new LinkedHashMap<>();
+    CaseFile read = accept(input.name(), CaseReader.read(input.text(), noting(input, named)));
+    sayRepairs(named, console);
+    return new NamedCase(read, outlines(input));
+  }
+
   /** The stock in a file. */
   static StockFile readStock(String name, Console console) {
     TextInput input = TextInput.read(name, console);

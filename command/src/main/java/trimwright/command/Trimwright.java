@@ -71,6 +71,7 @@ final class Trimwright implements Callable<Integer> {
     commands.put("envelope", () -> new EnvelopeCommand(console));
     commands.put("motion", () -> new MotionCommand(console));
     commands.put("falls", () -> new FallsCommand(console));
+    commands.put("change", () -> new ChangeCommand(console));
     commands.put("match", () -> new MatchCommand(console));
     commands.put("sheet", () -> new SheetCommand(console));
     commands.put("shim", () -> new ShimCommand(console));

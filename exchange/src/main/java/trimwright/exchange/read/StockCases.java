@@ -1,5 +1,6 @@
 package trimwright.exchange.read;
 
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -184,6 +185,25 @@ public final class StockCases {
     return Stream.of(PartKind.values())
         .flatMap(kind -> alike(own, kind).stream())
         .collect(Collectors.toUnmodifiableSet());
+  }
+
+  /**
+   * The parts of the stock that the base's own setup is made of, as far as the stock has them:
+   * those that agree with its own in every key but the track's.
+   *
+   * @return names by kind; of several alike the first that is there
+   */
+  public Map<PartKind, String> ownByKind() {
+    ObjectNode own = (ObjectNode) SchemaBook.CASE.filled(document).get("setup");
+    Map<PartKind, String> names = new EnumMap<>(PartKind.class);
+    for (PartKind kind : PartKind.values()) {
+      Set<String> ids = alike(own, kind);
+      stock.stock().list(kind).stream()
+          .filter(part -> ids.contains(part.id()))
+          .min(Comparator.comparing(part -> !part.holding().isThere()))
+          .ifPresent(part -> names.put(kind, part.id()));
+    }
+    return names;
   }
 
   private boolean isBase(CaseFile file) {

@@ -92,7 +92,7 @@ public final class MatchWriter {
     return Stream.iterate(0, i -> i + 1).limit(count).toList();
   }
 
-  private static void wish(JsonFields item, Wish wish, RideAsked asked) {
+  static void wish(JsonFields item, Wish wish, RideAsked asked) {
     Grade grade = asked.wishes().grade(wish);
     item.text("wish", WishWords.code(wish))
         .text("value", WishWords.key(wish))
@@ -263,7 +263,7 @@ public final class MatchWriter {
     return table.text();
   }
 
-  private static String head(Wish wish) {
+  static String head(Wish wish) {
     return switch (wish) {
       case LEVEL -> "level";
       case FEET -> "feet";

@@ -26,6 +26,8 @@ public enum OutputSchema {
   SHIM,
   /** Of {@link EnvelopeWriter}. */
   ENVELOPE,
+  /** Of {@link ChangeWriter}. */
+  CHANGE,
   /** Of {@link MotionWriter}. */
   MOTION,
   /** Of {@link FallWriter}. */

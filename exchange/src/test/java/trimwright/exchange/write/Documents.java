@@ -17,6 +17,7 @@ import trimwright.exchange.read.FieldProblem;
 import trimwright.exchange.read.LimitsFile;
 import trimwright.exchange.read.Mounting;
 import trimwright.exchange.unit.Measures;
+import trimwright.exchange.words.ChangeAnswer;
 import trimwright.kernel.band.Reference;
 import trimwright.kernel.band.SharedInputs;
 import trimwright.kernel.band.SplitBands;
@@ -52,6 +53,10 @@ final class Documents {
       new PlaySolver(MotionModel.large(CaseSolver.of(Samples.caseFile().rideCase())));
 
   private static final String ENVELOPE = EnvelopeWriter.json(Samples.caseFile(), LIMITS);
+
+  /** Some seconds' work, once for all tests. */
+  private static final List<ChangeAnswer> CHANGES =
+      List.of(ChangeSamples.noseUp(), ChangeSamples.shimmed());
 
   private Documents() {}
 
@@ -113,6 +118,7 @@ final class Documents {
         List.of(
             WingWriter.json(wing(OptionalDouble.of(0.45))),
             WingWriter.json(wing(OptionalDouble.empty()))));
+    texts.put(OutputSchema.CHANGE, CHANGES.stream().map(ChangeWriter::json).toList());
     texts.put(OutputSchema.ENVELOPE, List.of(ENVELOPE));
     texts.put(
         OutputSchema.MOTION,
@@ -287,6 +293,7 @@ final class Documents {
     all.put(
         "cause table",
         CauseWriter.table(measured, split(measured), Optional.of(Samples.splitBands())));
+    all.put("change table", ChangeWriter.table(CHANGES.get(0)));
     all.put("water csv", WaterWriter.csv(water()));
     all.put("water table", WaterWriter.table(water()));
     all.put(

@@ -119,6 +119,26 @@ public final class FullJudge {
         c, values, grounds, ride.outcomes(), ride.wished(), Optional.of(envelope), manners, falls);
   }
 
+  /**
+   * Whether a ride could pass the rules of first flights: standing, some cap brings it inside. A
+   * quick look before the whole, where those rules hold.
+   *
+   * @param c the ride on a setup
+   * @param isStopped asked between the steps
+   * @throws CancellationException if it was stopped
+   */
+  public boolean mayFall(RideCase c, BooleanSupplier isStopped) {
+    if (!Room.isThere(c)) {
+      return false;
+    }
+    FallSolver fall = new FallSolver(MotionModel.large(CaseSolver.of(c, tables)));
+    boolean found =
+        FallStudy.findCaps(fall, asked.firstFlights().orElseThrow(), Posture.STANDING, isStopped)
+            .isPresent();
+    stop(isStopped);
+    return found;
+  }
+
   private static void stop(BooleanSupplier isStopped) {
     if (isStopped.getAsBoolean()) {
       throw new CancellationException("stopped");

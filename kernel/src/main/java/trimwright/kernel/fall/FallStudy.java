@@ -72,6 +72,32 @@ public record FallStudy(
     return Optional.of(new FallStudy(speeds, drive, points, caps));
   }
 
+  /**
+   * The caps of one posture alone, without the falls of each speed.
+   *
+   * @param falls of the case
+   * @param drive the remote's settings
+   * @param posture of the rider
+   * @param isStopped asked between the speeds
+   * @return empty where no cap brings it inside, nothing is rideable, or it was stopped
+   */
+  public static Optional<FallCaps> findCaps(
+      FallSolver falls, FallDrive drive, Posture posture, BooleanSupplier isStopped) {
+    CaseSolver solver = falls.model().solver();
+    Optional<SpeedInterval> window = solver.curve(List.of()).rideableWindow();
+    if (window.isEmpty()) {
+      return Optional.empty();
+    }
+    List<MotionTrim> trims = new ArrayList<>();
+    for (double speed : speeds(window.get())) {
+      if (isStopped.getAsBoolean()) {
+        return Optional.empty();
+      }
+      falls.findTrim(speed).ifPresent(trims::add);
+    }
+    return new CapSearch(falls, solver.rideCase().limits(), posture, drive, trims).find(isStopped);
+  }
+
   private static List<Double> speeds(SpeedInterval window) {
     double width = window.to() - window.from();
     int parts = Math.max(FEWEST - 1, (int) Math.ceil(width / SPACING));
