@@ -90,7 +90,7 @@ class ArchitectureTest {
           .whereLayer("desk")
           .mayOnlyAccessLayers("kernel", "fitting", "exchange", "cache")
           .whereLayer("command")
-          .mayOnlyAccessLayers("kernel", "reference", "exchange", "desk", "sheet")
+          .mayOnlyAccessLayers("kernel", "reference", "fitting", "exchange", "desk", "sheet")
           .whereLayer("sheet")
           .mayOnlyAccessLayers("kernel", "exchange", "desk")
           .whereLayer("web")
