@@ -3,6 +3,7 @@ package trimwright.web;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
 import trimwright.web.bench.BenchConfiguration;
+import trimwright.web.match.MatchConfiguration;
 import trimwright.web.page.PageConfiguration;
 import trimwright.web.system.SystemConfiguration;
 
@@ -11,5 +12,10 @@ import trimwright.web.system.SystemConfiguration;
  * quicker and nothing comes in unasked.
  */
 @Configuration(proxyBeanMethods = false)
-@Import({PageConfiguration.class, SystemConfiguration.class, BenchConfiguration.class})
+@Import({
+  PageConfiguration.class,
+  SystemConfiguration.class,
+  BenchConfiguration.class,
+  MatchConfiguration.class
+})
 public class ShopConfiguration {}

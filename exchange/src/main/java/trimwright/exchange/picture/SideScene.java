@@ -168,7 +168,16 @@ public final class SideScene {
    * @return across and ahead in turn [m]
    */
   public double[] boardPlanform() {
-    Board board = rideCase.setup().board();
+    return planform(rideCase.setup().board());
+  }
+
+  /**
+   * A board from above, as {@link #boardPlanform}.
+   *
+   * @param board the board
+   * @return across and ahead in turn [m]
+   */
+  public static double[] planform(Board board) {
     double middle = board.massCentreAhead() - board.track();
     List<Spot> starboard = new ArrayList<>();
     for (int i = 0; i <= BOARD_POINTS; i++) {

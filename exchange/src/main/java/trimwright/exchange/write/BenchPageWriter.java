@@ -46,7 +46,7 @@ public final class BenchPageWriter {
   }
 
   /** No text can close the element or open a comment in it: both begin with a less-than sign. */
-  private static String scriptSafe(String json) {
+  static String scriptSafe(String json) {
     return json.replace("<", "\\u003c");
   }
 
@@ -75,7 +75,8 @@ public final class BenchPageWriter {
                 node.object("signs").text("below", signs.below()).text("above", signs.above()));
   }
 
-  private static void measures(JsonFields node) {
+  /** The table of what people see of each unit. */
+  static void measures(JsonFields node) {
     for (Measures measures : Measures.values()) {
       JsonFields table = node.object(Codes.of(measures));
       for (Map.Entry<Unit, ShownUnit> entry : measures.table().entrySet()) {

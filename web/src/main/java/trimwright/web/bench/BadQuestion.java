@@ -4,10 +4,11 @@ import org.springframework.http.HttpStatus;
 import org.springframework.web.ErrorResponseException;
 
 /** What was sent is not what the page sends. */
-final class BadQuestion extends ErrorResponseException {
+public final class BadQuestion extends ErrorResponseException {
   private static final long serialVersionUID = 1L;
 
-  BadQuestion() {
+  /** Makes one. */
+  public BadQuestion() {
     super(HttpStatus.BAD_REQUEST);
   }
 }

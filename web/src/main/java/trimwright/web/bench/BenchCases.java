@@ -15,7 +15,7 @@ import trimwright.exchange.read.SectionFiles;
 import trimwright.exchange.write.ShelfWriter.Item;
 
 /** What can be opened by name: the shop's own cases, the newest first, and the made-up ones. */
-final class BenchCases {
+public final class BenchCases {
   /** No made-up case is called so, and no saved one can take a made-up one's address. */
   private static final String OWN = "saved-";
 
@@ -35,7 +35,7 @@ final class BenchCases {
    * @param item how the shelf shows it
    * @param caseFile the case
    */
-  record Opened(Item item, CaseFile caseFile) {}
+  public record Opened(Item item, CaseFile caseFile) {}
 
   /** Read on first use, by whichever thread comes first. */
   private static final class Demos {
@@ -49,7 +49,7 @@ final class BenchCases {
   }
 
   /** The case that the page opens with where none is named: the one saved last, else a made-up. */
-  Opened first() {
+  public Opened first() {
     try {
       return shelf.list().stream()
           .flatMap(listed -> own(OWN + listed.id()).stream())
@@ -62,7 +62,7 @@ final class BenchCases {
   }
 
   /** Everything that can be opened, and what is damaged, with a word why. */
-  List<Item> items() {
+  public List<Item> items() {
     List<Item> all = new ArrayList<>();
     try {
       shelf.list().forEach(listed -> all.add(item(listed)));
@@ -78,7 +78,7 @@ final class BenchCases {
    *
    * @throws UnknownCase if none of that name can be opened
    */
-  Opened get(String id) {
+  public Opened get(String id) {
     return Demos.ALL.stream()
         .filter(demo -> demo.item().id().equals(id))
         .findFirst()

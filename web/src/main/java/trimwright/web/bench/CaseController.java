@@ -76,13 +76,13 @@ class CaseController {
   ResponseEntity<byte[]> open(@RequestBody byte[] body) {
     String text =
         BenchRequest.find(body).flatMap(r -> r.text("text")).orElseThrow(BadQuestion::new);
-    HandedIn handed = HandedIn.of(text);
-    if (handed.caseFile().isEmpty()) {
+    HandedIn<CaseFile> handed = HandedIn.ofCase(text);
+    if (handed.value().isEmpty()) {
       HttpStatus status =
           handed.tooLarge() ? HttpStatus.CONTENT_TOO_LARGE : HttpStatus.UNPROCESSABLE_CONTENT;
       return Utf8.json(status, ShelfWriter.notOpened(handed.problems()));
     }
-    CaseFile caseFile = handed.caseFile().get();
+    CaseFile caseFile = handed.value().get();
     Item item = new Item("", caseFile.name(), "", "file");
     return Utf8.json(HttpStatus.OK, ShelfWriter.opened(item, CaseDraft.fields(caseFile)));
   }

@@ -6,15 +6,16 @@ import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 
 /** Texts as the bytes that leave. */
-final class Utf8 {
+public final class Utf8 {
   private Utf8() {}
 
-  static byte[] bytes(String text) {
+  /** A text's bytes. */
+  public static byte[] bytes(String text) {
     return text.getBytes(StandardCharsets.UTF_8);
   }
 
   /** An answer in JSON. */
-  static ResponseEntity<byte[]> json(HttpStatus status, String text) {
+  public static ResponseEntity<byte[]> json(HttpStatus status, String text) {
     return ResponseEntity.status(status).contentType(MediaType.APPLICATION_JSON).body(bytes(text));
   }
 }

@@ -17,9 +17,14 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 final class ScriptModules implements WebMvcConfigurer {
   @Override
   public void addResourceHandlers(ResourceHandlerRegistry registry) {
+    add(registry, "bench");
+    add(registry, "match");
+  }
+
+  private static void add(ResourceHandlerRegistry registry, String folder) {
     registry
-        .addResourceHandler("/bench/**")
-        .addResourceLocations("classpath:/static/bench/")
+        .addResourceHandler("/" + folder + "/**")
+        .addResourceLocations("classpath:/static/" + folder + "/")
         .setCacheControl(CacheControl.noCache())
         .setUseLastModified(false)
         .setEtagGenerator(ScriptModules::digest);

@@ -5,6 +5,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.nio.charset.StandardCharsets;
 import java.security.SecureRandom;
+import java.util.List;
 import java.util.Map;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -36,7 +37,7 @@ class ErrorPages {
   private static final Logger LOG = LoggerFactory.getLogger(ErrorPages.class);
 
   /** Addresses that the page's scripts ask. */
-  private static final String SCRIPTS = "/bench/";
+  private static final List<String> SCRIPTS = List.of("/bench/", "/match/");
 
   private static final int REFERENCE_BITS = 32;
   private static final int FIRST_SERVER_ERROR = 500;
@@ -99,7 +100,7 @@ class ErrorPages {
     Object first = request.getAttribute(RequestDispatcher.ERROR_REQUEST_URI);
     String address = first instanceof String text ? text : request.getRequestURI();
     String accepted = request.getHeader(HttpHeaders.ACCEPT);
-    return address.startsWith(SCRIPTS)
+    return SCRIPTS.stream().anyMatch(address::startsWith)
         && (accepted == null || !accepted.contains(MediaType.TEXT_HTML_VALUE));
   }
 
