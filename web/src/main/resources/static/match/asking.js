@@ -242,13 +242,13 @@ export function createAsking({ data, server, measures, kept, onChange }) {
     byId('stock-file').hidden = document.querySelector('input[name=stock]:checked').value !== 'file';
   }
 
-  select.addEventListener('change', () => fetchRider(true));
+  select.addEventListener('change', () => (riderLoad = fetchRider(true)));
   document.querySelectorAll('input[name=stock]').forEach((input) => {
     input.checked = input.value === (stockText === null ? 'demo' : 'file');
     input.addEventListener('change', () => {
       drawSource();
       if (input.value === 'demo') {
-        fetchStock(null, '');
+        stockLoad = fetchStock(null, '');
       } else {
         stock = null;
         setText(byId('stock-words'), 'Choose a file.');
@@ -267,7 +267,7 @@ export function createAsking({ data, server, measures, kept, onChange }) {
       onChange();
       return;
     }
-    fetchStock(await file.text(), file.name);
+    stockLoad = fetchStock(await file.text(), file.name);
   });
   for (const [name, other] of [['trade-one', 'trade-other'], ['trade-other', 'trade-one']]) {
     byId(name).addEventListener('change', () => {
@@ -285,8 +285,8 @@ export function createAsking({ data, server, measures, kept, onChange }) {
   });
   drawSource();
   draw();
-  fetchRider(false);
-  fetchStock(stockText, 'The stock file of before');
+  let riderLoad = fetchRider(false);
+  let stockLoad = fetchStock(stockText, 'The stock file of before');
 
   const waters = () =>
     [...document.querySelectorAll('input[name=water]:checked')].map(({ value }) => value);
@@ -314,15 +314,12 @@ export function createAsking({ data, server, measures, kept, onChange }) {
         waters: waters().join(','),
       };
     },
-    /** What an answer was found for, in words. */
-    words: () => ({
-      rider: rider.title, stock: stock.name,
-    }),
-    ride: () => ride,
     /** Other measures: words are asked for anew. */
     renew() {
       draw();
-      fetchRider(false);
+      riderLoad = fetchRider(false);
     },
+    /** Settled once rider and stock are there, or have been found wanting. */
+    loaded: () => Promise.all([riderLoad, stockLoad]),
   };
 }

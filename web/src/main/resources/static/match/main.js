@@ -104,9 +104,10 @@ function draw() {
 
 byId('asking').addEventListener('submit', async (event) => {
   event.preventDefault();
-  const question = asking.question();
   const problems = byId('start-problems');
   problems.replaceChildren();
+  await asking.loaded();
+  const question = asking.question();
   if (question === null) {
     problems.append(make('p', {}, 'Choose a rider and a stock first.'));
     return;
@@ -152,4 +153,4 @@ root.dataset.match = found === null ? 'idle' : 'shown';
 if (job !== null) {
   jobs.follow(job);
 }
-root.dataset.ready = '';
+asking.loaded().then(() => (root.dataset.ready = ''));
