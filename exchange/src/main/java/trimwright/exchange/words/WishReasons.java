@@ -7,41 +7,26 @@ import trimwright.fitting.wish.Wishes;
 
 /**
  * Why a wish is wished, from where on it counts as poor, and how much it weighs, in words. What is
- * good and poor was chosen by judgement; no publication sets it.
+ * good and poor was chosen by judgement, as docs/wishes.md says; no publication sets it.
  */
 public final class WishReasons {
   private static final String[] WEIGHTS = {"not at all", "a little", "somewhat", "much", "most"};
 
   private WishReasons() {}
 
-  /** Why it is wished, and for whom more or less. */
+  /** Why it is wished. */
   public static String why(Wish wish) {
     return switch (wish) {
-      case LEVEL ->
-          "A level deck is what feet and eyes expect: nose-up tires the front leg's shin, nose-down"
-              + " feels like falling.";
-      case FEET ->
-          "A load shared as the rider likes it lets them stand for an hour. A few hundredths nobody"
-              + " feels; a tenth tires one leg.";
-      case GROWTH ->
-          "When the load wanders from foot to foot with speed, each change of throttle asks for a"
-              + " step or a lean. Beginners cannot give it; carvers do it without a thought.";
-      case TAKE_OFF ->
-          "A slow take-off needs less run, less power and less balance. It weighs most for first"
-              + " flights, and again in waves that have to be caught.";
-      case STALL ->
-          "Room to the stall is what a clumsy pull, a gust or a wake may use up. Beginners use more"
-              + " of it.";
-      case MANNERS ->
-          "How quickly the deck answers the feet: calm forgives, lively turns. Beginners want less,"
-              + " carvers and wave riders more, nobody wants either without end.";
-      case TURN ->
-          "Before the upper tip comes near the surface a turn is over. Carvers lean most; in first"
-              + " flights nobody leans.";
-      case RANGE -> "How far out anyone may ride and still come back on their own.";
-      case GEAR_MASS ->
-          "Light gear is carried to the water and turns at once. Beginners have it carried for them.";
-      case FEET_MOVED -> "The usual stance is a habit; each centimetre beside it has to be learnt.";
+      case LEVEL -> "A degree is felt in the ankles; three look wrong from the shore.";
+      case FEET -> "A tenth of the load on the wrong leg tires it; a fiftieth nobody feels.";
+      case GROWTH -> "Who rides a little faster should not have to lean again.";
+      case TAKE_OFF -> "Long runs on the water tire beginners and eat the battery.";
+      case STALL -> "Chop, a pull at the throttle and a clumsy foot take some degrees each.";
+      case MANNERS -> "Too quick frightens, too slow is dull.";
+      case TURN -> "A tip that comes out ends the turn.";
+      case RANGE -> "An hour on the water is what people pay for.";
+      case GEAR_MASS -> "It has to be turned, and carried to the water.";
+      case FEET_MOVED -> "A foot's width is a new stance.";
     };
   }
 
