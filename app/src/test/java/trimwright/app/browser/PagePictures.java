@@ -3,17 +3,20 @@ package trimwright.app.browser;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Base64;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.support.ui.WebDriverWait;
 import trimwright.web.RunningShop;
 import trimwright.web.ShopApplication;
 
 /**
- * Draws the Bench for the documents at three widths in three themes. Its name keeps it out of the
+ * Draws the Bench and the match for the documents at three widths in three themes. Its name keeps it out of the
  * ordinary test run; {@code docs/pictures/README.md} says how to run it.
  */
 class PagePictures {
@@ -21,6 +24,7 @@ class PagePictures {
   private static final int[] PHONE = BenchOnScreen.SIZES.get(0);
   private static final int[] TABLET = BenchOnScreen.SIZES.get(1);
   private static final int[] DESK = BenchOnScreen.SIZES.get(2);
+  private static final Duration LONGEST_LOOK = Duration.ofMinutes(15);
   private final Path folder = Path.of("..", "docs", "pictures");
 
   @Test
@@ -39,6 +43,7 @@ class PagePictures {
           draw(bench, "play-" + size[0] + "-" + theme);
         }
       }
+      match(bench);
       open(bench, PHONE, "light");
       bench.driver().executeScript("window.scrollTo(0, 700)");
       draw(bench, "bench-390-light-below");
@@ -91,6 +96,38 @@ class PagePictures {
         .driver()
         .executeScript(
             "document.activeElement.blur(); document.querySelector('.curves').scrollIntoView()");
+  }
+
+  /** The match over the made-up stock: its tables take some minutes the first time. */
+  private void match(BenchOnScreen bench) throws IOException {
+    bench.browser().setSize(DESK[0], DESK[1]);
+    bench.openFresh("match?case=light-carver");
+    bench.click("#look");
+    new WebDriverWait(bench.driver(), LONGEST_LOOK)
+        .until(
+            d ->
+                "shown"
+                    .equals(
+                        bench
+                            .driver()
+                            .executeScript("return document.documentElement.dataset.match")));
+    for (int[] size : BenchOnScreen.SIZES) {
+      bench.browser().setSize(size[0], size[1]);
+      for (String theme : BenchOnScreen.THEMES) {
+        bench.choose("theme", theme);
+        for (String part : List.of("result", "front")) {
+          bench
+              .driver()
+              .executeScript(
+                  "document.activeElement.blur(); window.scrollTo(0, 0);"
+                      + " if (arguments[0] === 'front' || innerWidth < 1200)"
+                      + " document.getElementById(arguments[0]).scrollIntoView({behavior: 'instant'})",
+                  part);
+          String name = part.equals("result") ? "match-" : "trade-off-";
+          draw(bench, name + size[0] + "-" + theme);
+        }
+      }
+    }
   }
 
   /** Opens the strip that plays what if, a moment after the throttle was let go. */

@@ -186,7 +186,7 @@ class MatchControllerTest {
 
   @Test
   void aStockThatMakesNoSetupIsRefusedInWords() throws Exception {
-    String out = smallStock().replace("id: drive-135,", "id: drive-135, count: 0,");
+    String out = smallStock().replace("id: drive-135", "id: drive-135\n    count: 0");
     MockHttpServletResponse refused = response("/match/start", question().put("stock", out));
     assertThat(refused.getStatus()).isEqualTo(422);
     assertThat(refused.getContentAsString()).contains("mount together");
