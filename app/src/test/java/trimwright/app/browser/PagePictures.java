@@ -16,8 +16,8 @@ import trimwright.web.RunningShop;
 import trimwright.web.ShopApplication;
 
 /**
- * Draws the Bench and the match for the documents at three widths in three themes. Its name keeps it out of the
- * ordinary test run; {@code docs/pictures/README.md} says how to run it.
+ * Draws the Bench and the match for the documents at three widths in three themes. Its name keeps
+ * it out of the ordinary test run; {@code docs/pictures/README.md} says how to run it.
  */
 class PagePictures {
   private static final String CASE = "?case=nose-up-mismatch&theme=";
