@@ -94,7 +94,7 @@ class ArchitectureTest {
           .whereLayer("sheet")
           .mayOnlyAccessLayers("kernel", "exchange", "desk")
           .whereLayer("web")
-          .mayOnlyAccessLayers("kernel", "exchange", "desk", "sheet")
+          .mayOnlyAccessLayers("kernel", "fitting", "exchange", "desk", "sheet")
           .whereLayer("app")
           .mayNotBeAccessedByAnyLayer();
 
