@@ -67,7 +67,9 @@ final class ChangeTable {
               Integer.toString(number),
               kind.effect().map(orders::order).orElse(ChangeOrders.title(kind.kind())),
               ChangeWords.verdict(kind, answer.stock().isPresent())
-                  + kind.effect().filter(Effect::isEnough).map(e -> ", enough").orElse("")));
+                  + (kind.verdict() == KindAdvice.Verdict.HELPS
+                      ? kind.effect().filter(Effect::isEnough).map(e -> ", enough").orElse("")
+                      : "")));
     }
     char letter = 'a';
     for (Effect pair : answer.advice().pairs()) {
