@@ -43,7 +43,6 @@ class PagePictures {
           draw(bench, "play-" + size[0] + "-" + theme);
         }
       }
-      match(bench);
       open(bench, PHONE, "light");
       bench.driver().executeScript("window.scrollTo(0, 700)");
       draw(bench, "bench-390-light-below");
@@ -99,6 +98,15 @@ class PagePictures {
   }
 
   /** The match over the made-up stock: its tables take some minutes the first time. */
+  @Test
+  void drawTheMatch(@TempDir Path shopFolder) throws IOException {
+    Files.createDirectories(folder);
+    try (RunningShop shop = ShopApplication.start(0, shopFolder);
+        Browser browser = Browser.start()) {
+      match(new BenchOnScreen(browser, shop.address()));
+    }
+  }
+
   private void match(BenchOnScreen bench) throws IOException {
     bench.browser().setSize(DESK[0], DESK[1]);
     bench.openFresh("match?case=light-carver");
