@@ -123,6 +123,7 @@ export function createRows({ colours, measures, onBench }) {
   function drawCompare() {
     const button = byId('compare-go');
     button.disabled = chosen.length === 0;
+    byId('compare').dataset.chosen = String(chosen.length > 0);
     setText(button, chosen.length < 2 ? 'Compare on the Bench'
       : `Compare ${chosen.length} on the Bench`);
     setText(byId('compare-said'), chosen.length === 0
