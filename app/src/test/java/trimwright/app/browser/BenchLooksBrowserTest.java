@@ -3,6 +3,7 @@ package trimwright.app.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -10,7 +11,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
-/** Everything the Bench shows fits, can be read, can be hit, and is accessible, in every light. */
+/**
+ * Everything the Bench shows fits, can be read, can be hit, and is accessible, in every light. Each
+ * width and each light is looked at in every run, the rest of their nine combinations in long ones.
+ */
 class BenchLooksBrowserTest extends BenchBrowser {
   /** Smallest target for a finger [px]; rounding of the layout may take away less than one. */
   private static final int TARGET = 48;
@@ -71,11 +75,14 @@ class BenchLooksBrowserTest extends BenchBrowser {
       """;
 
   @ParameterizedTest
-  @CsvSource({
-    "390, light", "390, dark", "390, sun",
-    "820, light", "820, dark", "820, sun",
-    "1280, light", "1280, dark", "1280, sun"
-  })
+  @Tag("long")
+  @CsvSource({"390, dark", "820, light", "820, sun", "1280, dark"})
+  void theBenchFitsAndIsAccessibleElsewhere(int width, String theme) {
+    theBenchFitsAndIsAccessible(width, theme);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"390, light", "390, sun", "820, dark", "1280, light", "1280, sun"})
   void theBenchFitsAndIsAccessible(int width, String theme) {
     at(width);
     bench.openFresh("?case=nose-up-mismatch&theme=" + theme);
@@ -103,11 +110,14 @@ class BenchLooksBrowserTest extends BenchBrowser {
   }
 
   @ParameterizedTest
-  @CsvSource({
-    "390, light", "390, dark", "390, sun",
-    "820, light", "820, dark", "820, sun",
-    "1280, light", "1280, dark", "1280, sun"
-  })
+  @Tag("long")
+  @CsvSource({"390, dark", "820, light", "820, sun", "1280, dark"})
+  void fourSideBySideFitAndAreAccessibleElsewhere(int width, String theme) {
+    fourSideBySideFitAndAreAccessible(width, theme);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"390, light", "390, sun", "820, dark", "1280, light", "1280, sun"})
   void fourSideBySideFitAndAreAccessible(int width, String theme) {
     at(width);
     bench.openFresh("?case=nose-up-mismatch&theme=" + theme);
@@ -132,11 +142,14 @@ class BenchLooksBrowserTest extends BenchBrowser {
   }
 
   @ParameterizedTest
-  @CsvSource({
-    "390, light", "390, dark", "390, sun",
-    "820, light", "820, dark", "820, sun",
-    "1280, light", "1280, dark", "1280, sun"
-  })
+  @Tag("long")
+  @CsvSource({"390, dark", "820, light", "820, sun", "1280, dark"})
+  void thePlayedWhatIfFitsAndIsAccessibleElsewhere(int width, String theme) {
+    thePlayedWhatIfFitsAndIsAccessible(width, theme);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"390, light", "390, sun", "820, dark", "1280, light", "1280, sun"})
   void thePlayedWhatIfFitsAndIsAccessible(int width, String theme) {
     at(width);
     bench.openFresh("?case=light-carver&theme=" + theme);

@@ -19,7 +19,7 @@ import trimwright.seed.RunSeed;
 
 /** What holds of the advice to any rider. */
 class ChangeAdvicePropertyTest {
-  @Property(tries = 24, seed = RunSeed.VALUE)
+  @Property(tries = 10, seed = RunSeed.VALUE)
   void adviceKeepsItsPromisesAndTheLimits(@ForAll long seed) {
     check(rider(seed));
   }
