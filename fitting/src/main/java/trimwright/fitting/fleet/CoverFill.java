@@ -1,6 +1,8 @@
 package trimwright.fitting.fleet;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -143,7 +145,7 @@ final class CoverFill {
     while (question.aim() != Aim.MONEY || unserved > question.unserved()) {
       int add = most(question, there, now, cost, graded);
       if (add < 0) {
-        return there;
+        break;
       }
       for (int item : sets.get(add)) {
         there[item] = true;
@@ -154,6 +156,20 @@ final class CoverFill {
         boolean served = best < riders.get(rider).count();
         now[rider] = served ? graded ? riders.get(rider).mark(best) : 0 : apart * now.length;
         unserved += served ? 0 : riders.get(rider).persons();
+      }
+    }
+    return question.aim() == Aim.MONEY ? without(question, there, cost) : there;
+  }
+
+  /** Items without those that are not needed, the dearest first. */
+  private boolean[] without(Question question, boolean[] there, double[] cost) {
+    Integer[] order = new Integer[items];
+    Arrays.setAll(order, item -> item);
+    Arrays.sort(order, Comparator.comparingDouble(item -> -cost[item]));
+    for (int item : order) {
+      if (there[item]) {
+        there[item] = false;
+        there[item] = Double.isInfinite(value(question, there));
       }
     }
     return there;

@@ -3,8 +3,10 @@ package trimwright.fitting.fleet;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.PriorityQueue;
+import java.util.Set;
 
 /**
  * Chooses items within limits so that riders are served: fewest unserved, least marks, or least
@@ -96,6 +98,7 @@ final class CoverSearch {
         new PriorityQueue<>(
             Comparator.comparingDouble(Node::bound)
                 .thenComparing(Comparator.comparingInt(Node::depth).reversed()));
+    private final Set<String> tried = new HashSet<>();
     private boolean[] best;
     private double value;
     private double beat;
@@ -106,7 +109,7 @@ final class CoverSearch {
       best = start;
       value = value(question, start);
       beat = Math.min(toBeat, value);
-      improve(start);
+      improve(question.aim() == Aim.MONEY ? new boolean[items] : start);
       // A person too many unserved costs more than anything that is still of interest.
       penalty = 1 + (Double.isInfinite(beat) ? dearest() : beat);
     }
@@ -121,7 +124,13 @@ final class CoverSearch {
     }
 
     Found run() {
-      open.add(new Node(new byte[items], 0, 0));
+      byte[] fixed = new byte[items];
+      for (int item = 0; item < items; item++) {
+        int of = item;
+        // What is in no option serves nobody, and has its price.
+        fixed[item] = (byte) (riders.stream().anyMatch(rider -> rider.has(of)) ? 0 : -1);
+      }
+      open.add(new Node(fixed, 0, 0));
       while (!open.isEmpty() && !allowance.isOver()) {
         Node node = open.poll();
         if (isBeaten(node.bound())) {
@@ -144,6 +153,9 @@ final class CoverSearch {
     }
 
     private void improve(boolean[] there) {
+      if (!tried.add(Arrays.toString(there))) {
+        return;
+      }
       boolean[] filled = fill.filled(question, there, allowance);
       double found = value(question, filled);
       if (found < value) {

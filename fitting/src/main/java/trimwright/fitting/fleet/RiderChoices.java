@@ -90,6 +90,11 @@ final class RiderChoices {
     return persons;
   }
 
+  /** Whether an item is in any option. */
+  boolean has(int item) {
+    return optionsOf[item].length > 0;
+  }
+
   int count() {
     return options.length;
   }

@@ -59,7 +59,7 @@ class FitTableTest {
           SchoolFleet.choose(table, Map.of("board", 1, "wing", 1), 2, Allowance.unlimited());
       assertThat(fleet.sets()).isEmpty();
       assertThat(fleet.served()).isEqualTo(new Proven(0, 0));
-      DemoStock stock = new DemoStock(table, Map.of("board", 9.0, "wing", 9.0), Set.of());
+      StockBudget stock = new StockBudget(table, Map.of("board", 9.0, "wing", 9.0), Set.of());
       StockChoice choice = stock.within(100, Allowance.unlimited());
       assertThat(choice.bought()).isEmpty();
       assertThat(choice.served()).isEqualTo(new Proven(0, 0));
@@ -80,9 +80,9 @@ class FitTableTest {
         .isThrownBy(() -> Household.best(table, 0))
         .withMessage("1 set or more must be listed, was 0");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new DemoStock(table, Map.of("wing", -1.0), Set.of()))
+        .isThrownBy(() -> new StockBudget(table, Map.of("wing", -1.0), Set.of()))
         .withMessage("the price of wing must be 0 or more, was -1.0");
-    DemoStock stock = new DemoStock(table, Map.of(), Set.of());
+    StockBudget stock = new StockBudget(table, Map.of(), Set.of());
     assertThatIllegalArgumentException()
         .isThrownBy(() -> stock.within(Double.NaN, Allowance.unlimited()))
         .withMessage("the budget must be 0 or more, was NaN");

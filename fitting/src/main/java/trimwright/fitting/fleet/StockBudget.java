@@ -23,12 +23,13 @@ import trimwright.fitting.fleet.CoverSearch.Question;
  * would have to be bought alone; of those alike in this the best mark counts for each rider. Parts
  * without a price that are not owned cannot be bought, and sets with one of them are left out.
  */
-public final class DemoStock {
+public final class StockBudget {
   private final FitTable table;
   private final List<String> parts;
   private final double[] prices;
   private final int[][] needs;
-  private final CoverSearch search;
+  private final CoverSearch serving;
+  private final CoverSearch graded;
 
   /**
    * A choice to be made.
@@ -38,7 +39,7 @@ public final class DemoStock {
    * @param owned parts owned already, which cost nothing
    * @throws IllegalArgumentException if a price is below 0 or not finite
    */
-  public DemoStock(FitTable table, Map<String, Double> prices, Set<String> owned) {
+  public StockBudget(FitTable table, Map<String, Double> prices, Set<String> owned) {
     this.table = table;
     prices.forEach(
         (part, price) -> {
@@ -62,23 +63,21 @@ public final class DemoStock {
     }
     parts = List.copyOf(numbers.keySet());
     this.prices = parts.stream().mapToDouble(prices::get).toArray();
-    search = new CoverSearch(choices(), parts.size());
+    double[] persons = table.riders().stream().mapToDouble(RiderLine::persons).toArray();
+    double[][] marks = new double[persons.length][needs.length];
+    double[][] served = new double[persons.length][needs.length];
+    for (int rider = 0; rider < persons.length; rider++) {
+      for (int set = 0; set < needs.length; set++) {
+        marks[rider][set] = table.mark(rider, set);
+        served[rider][set] = table.fits(rider, set) ? 0 : Double.NaN;
+      }
+    }
+    graded = new CoverSearch(needed(persons, marks).choices(), parts.size());
+    serving = new CoverSearch(needed(persons, served).choices(), parts.size());
   }
 
-  private List<RiderChoices> choices() {
-    List<RiderChoices> choices = new ArrayList<>();
-    for (int rider = 0; rider < table.riders().size(); rider++) {
-      List<RiderChoices.Option> options = new ArrayList<>();
-      for (int set = 0; set < needs.length; set++) {
-        if (needs[set] != null && table.fits(rider, set)) {
-          options.add(
-              new RiderChoices.Option(
-                  Arrays.stream(needs[set]).boxed().toList(), table.mark(rider, set)));
-        }
-      }
-      choices.add(new RiderChoices(table.riders().get(rider).persons(), options, parts.size()));
-    }
-    return choices;
+  private NeededParts needed(double[] persons, double[][] marks) {
+    return new NeededParts(persons, prices, needs, marks);
   }
 
   /** Persons whom any money serves. */
@@ -93,7 +92,7 @@ public final class DemoStock {
   }
 
   private double unserved(boolean[] there) {
-    return search.value(new Question(Aim.UNSERVED, List.of(), prices, table.persons()), there);
+    return serving.value(new Question(Aim.UNSERVED, List.of(), prices, table.persons()), there);
   }
 
   /**
@@ -110,19 +109,36 @@ public final class DemoStock {
     List<Limit> limits = List.of(money(budget));
     boolean[] nothing = new boolean[parts.size()];
     Question most = new Question(Aim.UNSERVED, limits, prices, table.persons());
-    Found first = search.search(most, nothing, table.persons(), allowance);
+    Found first = serving.search(most, nothing, table.persons(), allowance);
     double unserved = first.value();
     Question best = new Question(Aim.MARKS, limits, prices, unserved);
-    Found second = search.search(best, first.items(), Double.POSITIVE_INFINITY, allowance);
-    double persons = table.persons() - unserved(second.items());
+    Found second = graded.search(best, first.items(), Double.POSITIVE_INFINITY, allowance);
+    List<Given> given = better(given(first.items()), given(second.items()));
+    double persons = persons(given);
     Proven served = new Proven(persons, table.persons() - first.bound());
     Proven mean =
         persons == 0
             ? Proven.exactly(0)
-            : Proven.of(second.value() / persons, second.bound() / persons);
-    List<Given> given = given(second.items());
+            : Proven.of(sum(given) / persons, Math.min(second.bound(), sum(given)) / persons);
     List<String> bought = bought(given);
     return new StockChoice(bought, cost(bought), given, served, mean);
+  }
+
+  /** Stopped early, the second search may not have come as far as the first. */
+  private List<Given> better(List<Given> one, List<Given> other) {
+    boolean isOther =
+        persons(other) > persons(one) || persons(other) == persons(one) && sum(other) < sum(one);
+    return isOther ? other : one;
+  }
+
+  private double persons(List<Given> given) {
+    return given.stream().mapToDouble(one -> table.riders().get(one.rider()).persons()).sum();
+  }
+
+  private double sum(List<Given> given) {
+    return given.stream()
+        .mapToDouble(one -> table.riders().get(one.rider()).persons() * one.mark())
+        .sum();
   }
 
   private Limit money(double budget) {
@@ -190,7 +206,7 @@ public final class DemoStock {
     points.add(new StockPoint(Proven.exactly(0), (int) (table.persons() - least), List.of()));
     while (least > left && !allowance.isOver()) {
       Question next = new Question(Aim.MONEY, List.of(), prices, least - 1);
-      Found found = search.search(next, all, Double.POSITIVE_INFINITY, allowance);
+      Found found = serving.search(next, all, Double.POSITIVE_INFINITY, allowance);
       Proven money = Proven.of(found.value(), found.bound());
       if (money.bound() > dearest) {
         return new StockCurve(points, true);

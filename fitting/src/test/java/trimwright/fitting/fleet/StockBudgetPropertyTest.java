@@ -15,7 +15,7 @@ import net.jqwik.api.Property;
 import trimwright.seed.RunSeed;
 
 /** What to own against every choice of parts there is, and what must hold of any. */
-class DemoStockPropertyTest {
+class StockBudgetPropertyTest {
   private record Judged(int persons, double mean, double money) {}
 
   @Property(tries = 300, seed = RunSeed.VALUE)
@@ -83,7 +83,7 @@ class DemoStockPropertyTest {
     if (!parts.isEmpty()) {
       more.add(parts.get(asked.random.random().nextInt(parts.size())));
     }
-    DemoStock richer = new DemoStock(asked.table, asked.prices, more);
+    StockBudget richer = new StockBudget(asked.table, asked.prices, more);
     assertNoWorse(richer.within(asked.budget, Allowance.unlimited()), choice);
   }
 
@@ -128,8 +128,8 @@ class DemoStockPropertyTest {
       budget = 10 * random.random().nextInt(50);
     }
 
-    DemoStock stock() {
-      return new DemoStock(table, prices, owned);
+    StockBudget stock() {
+      return new StockBudget(table, prices, owned);
     }
 
     List<Set<String>> choices() {
