@@ -9,6 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import trimwright.exchange.demo.DemoCase;
 import trimwright.exchange.demo.DemoCases;
+import trimwright.exchange.demo.DemoRiders;
 import trimwright.exchange.demo.DemoStock;
 
 /** Opens the made-up shop, or hands out its cases. */
@@ -17,7 +18,7 @@ import trimwright.exchange.demo.DemoStock;
     sortOptions = false,
     description = {
       "Opens the made-up shop in the browser, on this machine only, in a throw-away folder unless one is named; or hands out"
-          + " one of its cases, or its stock, as a file to start from.",
+          + " one of its cases, its stock or its riders, as a file to start from.",
       ""
     },
     optionListHeading = "%nOptions:%n",
@@ -28,18 +29,23 @@ import trimwright.exchange.demo.DemoStock;
       "  ./run demo --list                     names the made-up cases",
       "  ./run demo light-carver > my.yaml     one of them as a file",
       "  ./run demo stock > stock.yaml         what hangs on the made-up shop's wall",
+      "  ./run demo household > riders.yaml    two people who share a board",
+      "  ./run demo school > riders.yaml       a school's students",
       "",
       "Riders, gear and waters in it are invented."
     })
 final class DemoCommand implements Callable<Integer> {
   private static final String STOCK = "stock";
+  private static final String HOUSEHOLD = "household";
+  private static final String SCHOOL = "school";
 
   private final Console console;
 
   @Parameters(
       paramLabel = "NAME",
       arity = "0..1",
-      description = "A made-up case, or stock, to print as YAML; left out, the shop opens.")
+      description =
+          "A made-up case, or stock, household or school, to print as YAML; left out, the shop opens.")
   private String name;
 
   @Option(names = "--list", description = "Lists the made-up cases.")
@@ -64,13 +70,22 @@ final class DemoCommand implements Callable<Integer> {
     if (list) {
       console.print(table(DemoCases.list()));
     } else if (name != null) {
-      console.print(name.equals(STOCK) ? DemoStock.text() : find().text());
+      console.print(text());
     } else {
       return folder == null
           ? Shop.openThrowAway(console, port.value())
           : Shop.open(console, port.value(), folder, true);
     }
     return CommandLineEntry.GOOD;
+  }
+
+  private String text() {
+    return switch (name) {
+      case STOCK -> DemoStock.text();
+      case HOUSEHOLD -> DemoRiders.household();
+      case SCHOOL -> DemoRiders.school();
+      default -> find().text();
+    };
   }
 
   private DemoCase find() {
@@ -86,6 +101,10 @@ final class DemoCommand implements Callable<Integer> {
                             .collect(Collectors.joining(", "))
                         + ", and "
                         + STOCK
+                        + ", "
+                        + HOUSEHOLD
+                        + ", "
+                        + SCHOOL
                         + "."));
   }
 

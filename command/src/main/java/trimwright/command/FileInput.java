@@ -13,6 +13,8 @@ import trimwright.exchange.read.LimitsReader;
 import trimwright.exchange.read.Problem;
 import trimwright.exchange.read.ReadSection;
 import trimwright.exchange.read.Reading;
+import trimwright.exchange.read.RidersFile;
+import trimwright.exchange.read.RidersReader;
 import trimwright.exchange.read.SectionFiles;
 import trimwright.exchange.read.SectionFolder;
 import trimwright.exchange.read.SectionText;
@@ -82,6 +84,12 @@ final class FileInput {
     StockFile read = accept(input.name(), StockReader.read(input.text(), noting(input, named)));
     sayRepairs(named, console);
     return read;
+  }
+
+  /** The riders in a file. */
+  static RidersFile readRiders(String name, Console console) {
+    TextInput input = TextInput.read(name, console);
+    return accept(input.name(), RidersReader.read(input.text()));
   }
 
   /** The wing in a file. */

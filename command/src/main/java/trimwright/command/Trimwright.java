@@ -73,6 +73,8 @@ final class Trimwright implements Callable<Integer> {
     commands.put("falls", () -> new FallsCommand(console));
     commands.put("change", () -> new ChangeCommand(console));
     commands.put("match", () -> new MatchCommand(console));
+    commands.put("fleet", () -> new FleetCommand(console));
+    commands.put("stock", () -> new StockCommand(console));
     commands.put("sheet", () -> new SheetCommand(console));
     commands.put("shim", () -> new ShimCommand(console));
     commands.put("wing", () -> new WingCommand(console));

@@ -74,7 +74,7 @@ final class Cards {
       for (Placement placement : placements) {
         if (placement.passes()) {
           set = set < 0 ? hardware.placeOf(upper, foil) : set;
-          keep(set, new Candidate(upper, foil, placement));
+          keep(set, new Candidate(upper, foil, placement, 0));
         }
       }
     }

@@ -36,20 +36,31 @@ public final class SetupWords {
 
   /** Where mast and feet stand. */
   public static List<String> places(Placement placement, Measures measures) {
+    return places(placement.track(), placement.feet(), measures);
+  }
+
+  /**
+   * Where mast and feet stand.
+   *
+   * @param track the mast forward of its track's middle [m]
+   * @param feet how far both feet are moved forward [m]
+   * @param measures in which units
+   */
+  public static List<String> places(double track, double feet, Measures measures) {
     List<String> places = new ArrayList<>();
     places.add(
-        placement.track() == 0
+        track == 0
             ? "mast in the middle of its track"
             : "mast "
-                + length(placement.track(), measures)
-                + (placement.track() > 0 ? " forward of" : " behind")
+                + length(track, measures)
+                + (track > 0 ? " forward of" : " behind")
                 + " its track's middle");
     places.add(
-        placement.feet() == 0
+        feet == 0
             ? "feet where they are"
             : "both feet "
-                + length(placement.feet(), measures)
-                + (placement.feet() > 0 ? " further forward" : " further back"));
+                + length(feet, measures)
+                + (feet > 0 ? " further forward" : " further back"));
     return places;
   }
 

@@ -34,6 +34,10 @@ public enum OutputSchema {
   FALLS,
   /** Of {@link MatchWriter}. */
   MATCH,
+  /** Of {@link FleetWriter}. */
+  FLEET,
+  /** Of {@link BudgetWriter}. */
+  BUDGET,
   /** Of {@link LimitsWriter}. */
   LIMITS,
   /** Of {@link WaterWriter}. */

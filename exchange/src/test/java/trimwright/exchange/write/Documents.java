@@ -134,6 +134,10 @@ final class Documents {
     texts.put(
         OutputSchema.MATCH,
         List.of(MatchWriter.json(MatchSamples.some()), MatchWriter.json(MatchSamples.none())));
+    texts.put(
+        OutputSchema.FLEET,
+        List.of(FleetWriter.json(SharedSamples.fleet()), FleetWriter.json(SharedSamples.nobody())));
+    texts.put(OutputSchema.BUDGET, List.of(BudgetWriter.json(SharedSamples.budget())));
     texts.put(OutputSchema.LIMITS, List.of(LimitsWriter.json(LimitsFile.CHOSEN)));
     return texts;
   }

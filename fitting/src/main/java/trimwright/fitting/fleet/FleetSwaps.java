@@ -36,7 +36,8 @@ final class FleetSwaps {
     List<Integer> chosen = new ArrayList<>(start);
     double value = value(marks(chosen, -1));
     boolean better = true;
-    while (better && !allowance.isOver()) {
+    // Adding is quick, and a fleet of nothing would be a poor answer.
+    while (better && (chosen.size() < fleet || !allowance.isOver())) {
       better = false;
       for (int out = chosen.size() < fleet ? -1 : 0; out < chosen.size(); out++) {
         int in = entering(chosen, out, value);
