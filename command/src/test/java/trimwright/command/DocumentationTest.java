@@ -47,7 +47,7 @@ class DocumentationTest {
   private static final Pattern FILE = Pattern.compile("[a-z]+\\.(yaml|svg|csv|json|pdf|stl)");
 
   /** How far long work is stands on standard error. */
-  private static final Pattern PROGRESS = Pattern.compile(".+: \\d+ of \\d+");
+  private static final Pattern PROGRESS = Pattern.compile(".+: \\d+( of \\d+)?");
 
   private static final Pattern EXAMPLE =
       Pattern.compile(
