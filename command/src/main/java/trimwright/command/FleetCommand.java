@@ -30,11 +30,10 @@ import trimwright.fitting.stock.Stock;
     footer = {
       "",
       "Examples:",
-      "  ./run demo household > household.yaml",
-      "  ./run demo stock > stock.yaml",
       "  ./run fleet household.yaml --stock stock.yaml --keep board-1650 --keep mast-750",
       "  ./run fleet school.yaml --stock stock.yaml --sets 3 --json",
       "",
+      "./run demo stock, ./run demo household and ./run demo school print made-up files to start from.",
       "One set: it serves most persons, then its worst rider falls short least, then the mean. Several: they serve most"
           + " persons, then the mean is least; no part is used more often than there are of it. docs/riders.md says how a"
           + " riders file is written.",

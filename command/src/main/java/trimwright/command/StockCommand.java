@@ -33,11 +33,10 @@ import trimwright.fitting.stock.Stock;
     footer = {
       "",
       "Examples:",
-      "  ./run demo school > school.yaml",
-      "  ./run demo stock > stock.yaml",
       "  ./run stock school.yaml --stock stock.yaml --budget 9000",
       "  ./run stock school.yaml --stock stock.yaml --budget 2500 --own board-1650 --own mast-750 --json",
       "",
+      "./run demo stock, ./run demo household and ./run demo school print made-up files to start from.",
       "Prices are the stock file's; a part without one cannot be bought. One of each part is enough: one rider at a time."
           + " The choice serves most persons, then the mean falls short least. docs/riders.md says how a riders file is"
           + " written.",

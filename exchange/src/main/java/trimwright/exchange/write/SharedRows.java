@@ -100,7 +100,7 @@ final class SharedRows {
 
   /** What the table's heads mean, in one line. */
   static String legend() {
-    return "mast and feet: forward of where they are; short by: 0 all wishes met, 1 all poor; ? by"
-        + " tables alone\n";
+    return "mast: forward of its track's middle; feet: both further forward; short by: 0 all wishes"
+        + " met, 1 all poor; ? by tables alone\n";
   }
 }
