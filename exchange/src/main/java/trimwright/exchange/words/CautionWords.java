@@ -13,6 +13,18 @@ public final class CautionWords {
 
   private CautionWords() {}
 
+  /** What no answer says, whatever it recommends. */
+  private static final String NEVER_SAFE = "Nothing here says that a setup is safe.";
+
+  /**
+   * The cautions of an answer that recommends setups, one line each, for a terminal.
+   *
+   * @param caseFile a case of it
+   */
+  public static String lines(CaseFile caseFile) {
+    return String.join("\n", listFor(caseFile)) + "\n" + NEVER_SAFE + "\n";
+  }
+
   /** The caution that stands before all others. */
   public static String first() {
     return FIRST;

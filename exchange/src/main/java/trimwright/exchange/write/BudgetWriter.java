@@ -93,7 +93,7 @@ public final class BudgetWriter {
     text.append('\n').append(SharedRows.sets(answer.sets()));
     text.append('\n').append(SharedRows.table(answer.cards(), Optional.empty()));
     text.append(SharedRows.legend()).append('\n').append(curve(answer));
-    return text.toString();
+    return text.append('\n').append(CautionWords.lines(answer.bases().get(0))).toString();
   }
 
   private static OptionalDouble price(BudgetAnswer answer, String id) {

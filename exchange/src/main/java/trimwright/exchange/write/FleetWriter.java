@@ -69,6 +69,9 @@ public final class FleetWriter {
       text.append('\n').append(SharedRows.sets(sets)).append('\n');
     }
     text.append(SharedRows.table(answer.cards(), Optional.of(answer.alone())));
-    return text.append(SharedRows.legend()).toString();
+    return text.append(SharedRows.legend())
+        .append('\n')
+        .append(CautionWords.lines(answer.bases().get(0)))
+        .toString();
   }
 }

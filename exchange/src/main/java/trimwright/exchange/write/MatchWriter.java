@@ -239,7 +239,7 @@ public final class MatchWriter {
       text.append(rows(result)).append('\n');
       setups(result, text);
     }
-    return text.toString();
+    return text.append('\n').append(CautionWords.lines(answer.base())).toString();
   }
 
   private static String rows(MatchResult result) {
