@@ -14,10 +14,13 @@ import trimwright.seed.RunSeed;
 
 /** The best notch by halving against a look at every notch. */
 class FeetPlacerPropertyTest {
+  private static final RideAsked PLAIN =
+      ExampleStock.asked(ExampleStock.rider(), RidingKind.LINKING);
+
   @Property(tries = 2000, seed = RunSeed.VALUE)
   void theNotchIsTheBestOfAll(@ForAll long seed) {
     SplittableRandom chance = new SplittableRandom(seed);
-    RideAsked plain = ExampleStock.asked(ExampleStock.rider(), RidingKind.LINKING);
+    RideAsked plain = PLAIN;
     RideAsked asked =
         new RideAsked(
             plain.base(),

@@ -11,6 +11,7 @@ import net.jqwik.api.Property;
 import trimwright.fitting.judge.Placement;
 import trimwright.fitting.stock.BoardSet;
 import trimwright.fitting.stock.FoilSet;
+import trimwright.fitting.stock.SetupSpace;
 import trimwright.fitting.wish.RidingKind;
 import trimwright.fitting.wish.Wish;
 import trimwright.fitting.wish.WishValues;
@@ -20,12 +21,13 @@ import trimwright.seed.RunSeed;
 /** The trade-off against a look at every pair of points. */
 class FrontLinePropertyTest {
   private static final Wishes WISHES = Wishes.of(RidingKind.LINKING);
+  private static final SetupSpace SPACE = ExampleStock.space(ExampleStock.stock());
+  private static final BoardSet UPPER = SPACE.boardSets().findFirst().orElseThrow();
+  private static final FoilSet FOIL = SPACE.foilSets().findFirst().orElseThrow();
 
   @Property(tries = 500, seed = RunSeed.VALUE)
   void nothingOnItIsBeatenAndNothingUnbeatenIsMissing(@ForAll long seed) {
     SplittableRandom chance = new SplittableRandom(seed);
-    BoardSet upper = ExampleStock.space(ExampleStock.stock()).boardSets().findFirst().orElseThrow();
-    FoilSet foil = ExampleStock.space(ExampleStock.stock()).foilSets().findFirst().orElseThrow();
     List<Candidate> all = new ArrayList<>();
     FrontLine whole = new FrontLine(Wish.TAKE_OFF, Wish.RANGE, WISHES);
     FrontLine half = new FrontLine(Wish.TAKE_OFF, Wish.RANGE, WISHES);
@@ -38,7 +40,7 @@ class FrontLinePropertyTest {
               .with(Wish.RANGE, chance.nextInt(20) == 0 ? Double.NaN : chance.nextInt(8));
       Candidate candidate =
           new Candidate(
-              upper, foil, new Placement(0, 0, Optional.empty(), values, chance.nextDouble()), 0);
+              UPPER, FOIL, new Placement(0, 0, Optional.empty(), values, chance.nextDouble()), 0);
       all.add(candidate);
       whole.take(candidate);
       (chance.nextBoolean() ? half : rest).take(candidate);
