@@ -104,7 +104,7 @@ public class MatchBenchmark {
     }
   }
 
-  /** A few pairs of the same stock, for what a table costs. */
+  /** The question alone: its tables are still to be built. */
   @State(Scope.Benchmark)
   public static class Without {
     private final RideAsked asked = asked();

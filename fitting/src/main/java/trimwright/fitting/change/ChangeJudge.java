@@ -151,16 +151,7 @@ final class ChangeJudge {
             r.wishedPitch());
     RideSpan span = asked.span();
     return new RideAsked(
-        new RideCase(
-            base.water(),
-            base.airDensity(),
-            base.headWind(),
-            base.chopHeight(),
-            quicker,
-            base.setup(),
-            base.immersion(),
-            base.pullAboveDeck(),
-            base.limits()),
+        base.withRider(quicker),
         new RideSpan(span.from() + faster, span.to() + faster, span.count()),
         asked.wishes(),
         asked.feetReach(),

@@ -3,6 +3,7 @@ package trimwright.fitting.change;
 import java.util.List;
 import java.util.Optional;
 import trimwright.fitting.stock.Joint;
+import trimwright.fitting.stock.Overlap;
 import trimwright.fitting.stock.PartKind;
 import trimwright.fitting.stock.StockPart;
 import trimwright.fitting.stock.TrackedBoard;
@@ -116,15 +117,9 @@ public final class SetupChanger {
   }
 
   private boolean fits(Setup s) {
-    double apart = s.fuselage().frontWingAhead() + s.fuselage().stabilizerBehind();
-    // Three quarters of a chord lie behind its quarter chord and one quarter ahead of it.
-    return apart > 0.75 * rootChord(s.frontWing()) + 0.25 * rootChord(s.stabilizer())
+    return Overlap.none(s.fuselage(), s.frontWing(), s.stabilizer())
         && Math.abs(s.board().track()) <= TRACK_END + ROUNDING
         && Math.abs(s.mast().baseAngle()) <= BASE_END + ROUNDING;
-  }
-
-  private static double rootChord(FittedWing wing) {
-    return wing.shape().stations().get(0).chord();
   }
 
   private static Rider changed(Rider r, Change change) {
